@@ -1,0 +1,95 @@
+/**
+ * A dimension or rating as a spec states it.
+ *
+ * Written as a bare number when it comes from a maker's sheet with no tolerance of its own; otherwise as an
+ * object that also says how far it may be off and where it comes from. The document keeps whichever form was
+ * typed, so that a plan stays short and nothing is invented on the way.
+ */
+import { z } from 'zod';
+
+/** Where a value comes from. `assumed` is a default nobody has confirmed. */
+export const dimensionSourceSchema = z.enum(['standard', 'sheet', 'measured', 'assumed']);
+export type DimensionSource = z.infer<typeof dimensionSourceSchema>;
+
+/** The long form of a dimension: value in the field's unit, half-width of its band, source, free remark. */
+export interface StatedDimension {
+  readonly value: number;
+  readonly plusMinus?: number | undefined;
+  readonly source?: DimensionSource | undefined;
+  readonly note?: string | undefined;
+}
+
+export type Dimension = number | StatedDimension;
+
+/** Units a field may carry; the form shows them beside the field. */
+export type Unit = 'mm' | 'g' | 'W' | 'rpm' | 'm³/h' | 'Pa' | 'dB' | 'deg' | 'GB' | 'count' | '%' | 'share';
+
+/** What a form needs to know about a field; kept on the schema itself so that there is one place for it. */
+export interface FieldFacts {
+  readonly title: string;
+  readonly unit?: Unit;
+  /** The faces or points the value is measured between. */
+  readonly datum?: string;
+  readonly help?: string;
+  /** What is used when the field is left empty, in words or in the field's unit. */
+  readonly fallback?: string | number;
+}
+
+interface Bounds {
+  readonly min?: number;
+  readonly max?: number;
+}
+
+/** No single edge of a compact machine is longer than this; a larger number is a slip of the keyboard. */
+export const LARGEST_DIMENSION_MM = 2000;
+
+function quantity(facts: FieldFacts, { min = 0, max = LARGEST_DIMENSION_MM }: Bounds) {
+  const value = z.number().min(min).max(max);
+  return z
+    .union([
+      value,
+      z.strictObject({
+        value,
+        plusMinus: z.number().min(0).max(100).optional(),
+        source: dimensionSourceSchema.optional(),
+        note: z.string().max(200).optional(),
+      }),
+    ])
+    .meta({ ...facts, quantity: true });
+}
+
+/** A length in millimetres. Zero is allowed only where `min` says so (the default lower bound is 0.01 mm). */
+export function millimetres(title: string, facts: Omit<FieldFacts, 'title' | 'unit'> & Bounds = {}) {
+  const { min = 0.01, max, ...rest } = facts;
+  return quantity({ title, unit: 'mm', ...rest }, max === undefined ? { min } : { min, max });
+}
+
+/** A signed position in millimetres along an axis of the part's frame. */
+export function position(title: string, facts: Omit<FieldFacts, 'title' | 'unit'> = {}) {
+  return quantity({ title, unit: 'mm', ...facts }, { min: -LARGEST_DIMENSION_MM, max: LARGEST_DIMENSION_MM });
+}
+
+/** A rating in a unit other than millimetres (watts, revolutions a minute, decibels, grams ...). */
+export function rating(title: string, unit: Exclude<Unit, 'mm'>, bounds: Bounds = {}) {
+  return quantity({ title, unit }, { min: bounds.min ?? 0, max: bounds.max ?? 100_000 });
+}
+
+/** The value of a dimension in its field's unit. */
+export function valueOf(dimension: Dimension): number {
+  return typeof dimension === 'number' ? dimension : dimension.value;
+}
+
+/** The value, or the fallback when the sheet is silent. */
+export function valueOr(dimension: Dimension | undefined, fallback: number): number {
+  return dimension === undefined ? fallback : valueOf(dimension);
+}
+
+/** Where the value comes from; a bare number is a maker's sheet. */
+export function sourceOf(dimension: Dimension): DimensionSource {
+  return typeof dimension === 'number' ? 'sheet' : (dimension.source ?? 'sheet');
+}
+
+/** The same dimension with another value, its band and source kept. */
+export function withValue(dimension: Dimension, value: number): Dimension {
+  return typeof dimension === 'number' ? value : { ...dimension, value };
+}

@@ -1,0 +1,30 @@
+/**
+ * Spec of a radiator.
+ *
+ * Frame: origin at the centre of the body; x along its length towards the end with the tube fittings, y across, z
+ * through its thickness. Millimetres.
+ */
+import { z } from 'zod';
+import { millimetres } from '../dimension';
+import { identityFields } from '../identity';
+import { radiatorRowSchema } from '../patterns';
+
+export const radiatorSpecSchema = z.strictObject({
+  kind: z.literal('radiator'),
+  ...identityFields,
+  row: radiatorRowSchema.meta({ title: 'Fan row' }),
+  length: millimetres('Length', { datum: 'over both end tanks', fallback: 'by row' }).optional(),
+  width: millimetres('Width', { fallback: 'by row' }).optional(),
+  thickness: millimetres('Thickness', { fallback: 27 }).optional(),
+  fitting: millimetres('Fittings stand out by', {
+    datum: 'end of the tank to end of the fitting',
+    min: 0,
+    fallback: 15,
+  }).optional(),
+  bend: millimetres('Bend of the tubes', {
+    datum: 'end of the fitting to the outside of the bent tube',
+    min: 0,
+    fallback: 35,
+  }).optional(),
+});
+export type RadiatorSpec = z.infer<typeof radiatorSpecSchema>;
