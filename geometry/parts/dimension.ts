@@ -75,13 +75,13 @@ export function rating(title: string, unit: Exclude<Unit, 'mm'>, bounds: Bounds 
 }
 
 /** The value of a dimension in its field's unit. */
-export function valueOf(dimension: Dimension): number {
+export function nominal(dimension: Dimension): number {
   return typeof dimension === 'number' ? dimension : dimension.value;
 }
 
 /** The value, or the fallback when the sheet is silent. */
-export function valueOr(dimension: Dimension | undefined, fallback: number): number {
-  return dimension === undefined ? fallback : valueOf(dimension);
+export function nominalOr(dimension: Dimension | undefined, fallback: number): number {
+  return dimension === undefined ? fallback : nominal(dimension);
 }
 
 /** Where the value comes from; a bare number is a maker's sheet. */
