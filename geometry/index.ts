@@ -41,6 +41,7 @@ export type {
   Verdict,
   Weight,
 } from './solver/finding';
+export { createSolver, type Solver, solve } from './solver/solve';
 export type { FaceName, OrientedBox } from './space/oriented-box';
 export type { RigidTransform } from './space/transform';
 export type { Vector3 } from './space/vector';

@@ -1,0 +1,20 @@
+/** React bindings of the stores. Selectors must return primitives or references that are stable between changes. */
+import { useStore } from 'zustand';
+import { planStore } from './plan-store';
+import { solutionStore } from './solution-store';
+import { type ViewState, viewStore } from './view-store';
+
+type PlanSnapshot = ReturnType<typeof planStore.getState>;
+type SolutionSnapshot = ReturnType<typeof solutionStore.getState>;
+
+export function usePlanStore<T>(selector: (state: PlanSnapshot) => T): T {
+  return useStore(planStore, selector);
+}
+
+export function useSolutionStore<T>(selector: (state: SolutionSnapshot) => T): T {
+  return useStore(solutionStore, selector);
+}
+
+export function useViewStore<T>(selector: (state: ViewState) => T): T {
+  return useStore(viewStore, selector);
+}
