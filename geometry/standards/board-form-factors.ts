@@ -86,7 +86,9 @@ export const boardFormFactors: Readonly<Record<BoardForm, BoardFormFactor>> = {
   },
   'SSI-CEB': {
     alongX: ssi(inches(12), 'primary', 'figure 2'),
-    alongY: ssi(inches(10.5), 'primary', 'figure 2', { note: '10.100 in from the first hole row, plus 0.400' }),
+    alongY: ssi(inches(10.5), 'primary', 'figure 2', {
+      note: '10.100 in from the first hole row, plus 0.400',
+    }),
     topEdgeX: ssi(0, 'primary', 'figure 2'),
     slots: ssi(7, 'derived', 'figure 2', { note: 'same slot side as SSI-EEB' }),
   },

@@ -2,8 +2,9 @@
  * The bracket of an add-in card, mm, in the card frame of `card-envelope.ts`: `across` from the slot's
  * centreline toward larger board x, z above the board's component side for a seated card, y in the board frame.
  */
-import { cardElectromechanical } from './cited-documents';
+
 import { cardOutline, cardRearEdgeY, seatedCardZ } from './card-envelope';
+import { cardElectromechanical } from './cited-documents';
 import { keyNotchY } from './expansion-slots';
 import { citing, type Range } from './published';
 
@@ -15,7 +16,9 @@ const wing = seatedCardZ.fullHeightWing.value;
 
 /** Sizes as drawn. */
 export const bracketSizes = {
-  fullOverallHeight: cem(120.02, 'primary', 'figure 9-5', { note: '120.11 for the three-slot bracket (figure 9-15)' }),
+  fullOverallHeight: cem(120.02, 'primary', 'figure 9-5', {
+    note: '120.11 for the three-slot bracket (figure 9-15)',
+  }),
   fullWingToTongueBend: cem(112.75, 'primary', 'figure 9-5'),
   lowProfileOverallHeight: cem(79.2, 'primary', 'figure 9-9'),
   lowProfileWingToTongueBend: cem(71.46, 'primary', 'figure 9-9'),
@@ -48,7 +51,9 @@ export const bracketSizes = {
 
 /** The plate along y in the board frame. */
 export const bracketPlateY = {
-  cardSideFace: cem(cardRearEdgeY.value - 1.04, 'derived', 'figure 9-3', { note: 'card rear edge - 1.04 (ref)' }),
+  cardSideFace: cem(cardRearEdgeY.value - 1.04, 'derived', 'figure 9-3', {
+    note: 'card rear edge - 1.04 (ref)',
+  }),
   outerFace: cem(keyNotchY.value - 59.05, 'derived', 'figures 9-3 and 9-20', {
     plusMinus: 0.4,
     note: 'key notch - 59.05; the rear panel inner face lies 0.16 further back, so the documents leave that gap',

@@ -62,10 +62,7 @@ export function cardEnvelopeThickness(width: CardWidthInSlots): number {
 /** Where that envelope lies across the slots, from the slot's centreline toward larger board x. */
 export function cardEnvelopeAcross(width: CardWidthInSlots): Range {
   const half = cardOutline.boardThickness.value / 2;
-  return [
-    -half - cardPartHeights.solderSide.value,
-    half + cardPartHeights.componentSideByWidth[width].value,
-  ];
+  return [-half - cardPartHeights.solderSide.value, half + cardPartHeights.componentSideByWidth[width].value];
 }
 
 /**
@@ -91,7 +88,10 @@ export const seatedCardZ = {
   lowerEdge: cem(16.15, 'primary', 'figure 9-26', { note: 'reference dimension' }),
   fullHeightTopEdge: cem(114.55, 'primary', 'figure 9-26'),
   lowProfileTopEdge: cem(72.3, 'primary', 'figure 9-26'),
-  fullHeightWing: cem(104.86 + seat, 'derived', 'figures 6-1 and 9-3', { plusMinus: 0.52, note: '104.86 + 3.40' }),
+  fullHeightWing: cem(104.86 + seat, 'derived', 'figures 6-1 and 9-3', {
+    plusMinus: 0.52,
+    note: '104.86 + 3.40',
+  }),
   lowProfileWing: cem(68.1 + seat, 'derived', 'figures 6-1 and 9-9', { note: '68.10 + 3.40' }),
   fullHeightTongueTip: cem(seat + 104.86 - 120.02, 'derived', 'figures 9-3 and 9-5', {
     note: '3.40 + 104.86 - 120.02: below the board surface',

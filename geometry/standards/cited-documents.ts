@@ -1,5 +1,5 @@
 /** The documents the tables cite, each once, so that a citation never drifts from table to table. */
-import { type CitedDocument, citing } from './published';
+import { type CitedDocument, citing, type Published, type Remarks } from './published';
 
 export const atxSpecification = {
   document: 'ATX Specification',
@@ -113,10 +113,16 @@ export const generalTolerances = {
 } satisfies CitedDocument;
 
 /** Rows that rest on makers' open drawings, articles or listings, several or one: no standard covers them. */
-export const noStandard = { document: 'no standard; published drawings and articles' } satisfies CitedDocument;
+export const noStandard = {
+  document: 'no standard; published drawings and articles',
+} satisfies CitedDocument;
 
-/** What builders do, written in no document. */
-export const commonPractice = citing({ document: 'common practice, no source' });
+/** A value builders work by, written in no document. */
+export function commonPractice<T>(value: T, remarks: Remarks = {}): Published<T> {
+  return citing({ document: 'common practice, no source' })(value, 'common practice', undefined, remarks);
+}
 
-/** Believed right, found in no document: replace with a drawing before relying on it. */
-export const fromMemory = citing({ document: 'from memory, no source' });
+/** A value believed right and found in no document: replace with a drawing before relying on it. */
+export function fromMemory<T>(value: T, remarks: Remarks = {}): Published<T> {
+  return citing({ document: 'from memory, no source' })(value, 'memory', undefined, remarks);
+}

@@ -72,7 +72,11 @@ function atxAreas(slotSideEdge: number, cite: typeof atx, remarks: Remarks): Com
     cite<BoardBox>({ x, y, z: [0, height] }, 'derived', 'ATX 2.2 figure 7', remarks);
   const areaA = (limits: ComponentHeightZone['limits'], name: string, height: number) => [
     zone(`A${name}`, limits, place([0, slotSideFrom], [0, inches(6.5)], height)),
-    zone(`A${name}, deeper band`, limits, place([deepBandFrom, slotSideFrom], [inches(6.5), inches(7.5)], height)),
+    zone(
+      `A${name}, deeper band`,
+      limits,
+      place([deepBandFrom, slotSideFrom], [inches(6.5), inches(7.5)], height),
+    ),
   ];
   return [
     ...areaA('board component', '', inches(2.8)),
@@ -80,7 +84,11 @@ function atxAreas(slotSideEdge: number, cite: typeof atx, remarks: Remarks): Com
     ...areaA('chassis clearance', ' recommended', inches(3.5)),
     zone('B', 'board component', place([slotSideFrom, slotSideEdge], [0, front], inches(0.6))),
     zone('C', 'board component', place([0, deepBandFrom], [inches(6.5), front], inches(1.5))),
-    zone('C, beside the deeper band', 'board component', place([deepBandFrom, slotSideFrom], [inches(7.5), front], inches(1.5))),
+    zone(
+      'C, beside the deeper band',
+      'board component',
+      place([deepBandFrom, slotSideFrom], [inches(7.5), front], inches(1.5)),
+    ),
   ];
 }
 
@@ -88,7 +96,11 @@ function miniItxAreas(): ComponentHeightZone[] {
   const top = boardFormFactors['Mini-ITX'].topEdgeX.value;
   const slotEdge = top + 170;
   const place = (area: string, x: Range, y: Range, height: number) =>
-    zone(area, 'board component', miniItx<BoardBox>({ x, y, z: [0, height] }, 'two sources', 'figure 4', { via: 'two transcriptions' }));
+    zone(
+      area,
+      'board component',
+      miniItx<BoardBox>({ x, y, z: [0, height] }, 'two sources', 'figure 4', { via: 'two transcriptions' }),
+    );
   return [
     place('A', [top, slotEdge - 15], [27, 140], 57),
     place('B', [slotEdge - 15, slotEdge], [0, 170], 16),
@@ -100,7 +112,9 @@ function miniItxAreas(): ComponentHeightZone[] {
 /** Zones of a form; empty for the forms whose zone figure has not been read (FlexATX, DTX, SSI). */
 export function componentHeightZones(form: BoardForm): readonly ComponentHeightZone[] {
   if (form === 'ATX') {
-    return atxAreas(inches(12), atx, { note: 'extents from the printed 5.800, 6.500 and 7.500 in; C is the rest' });
+    return atxAreas(inches(12), atx, {
+      note: 'extents from the printed 5.800, 6.500 and 7.500 in; C is the rest',
+    });
   }
   if (form === 'microATX') {
     return atxAreas(inches(9.6), microAtx, {

@@ -2,7 +2,13 @@
  * Power plugs of the 4.2 mm and 3.0 mm pitch families: bodies, what stays outside the header, limits.
  * Sizes in mm: `along` the row of contacts, `across` the rows, `length` in the direction of mating.
  */
-import { cardElectromechanical, commonPracticeDocument, fromMemory, noStandard, supplyGuideAtx3 } from './cited-documents';
+import {
+  cardElectromechanical,
+  commonPractice,
+  fromMemory,
+  noStandard,
+  supplyGuideAtx3,
+} from './cited-documents';
 import { citing, type Published, type Range } from './published';
 
 const cem = citing(cardElectromechanical);
@@ -80,13 +86,15 @@ export const cardPowerLimits = {
   sixteenPinGradesWatts: guide([150, 300, 450, 600] as const, 'primary', 'table 3-6', {
     note: 'set by two sense pins; which pin is open for 300 and for 450 could not be verified',
   }),
-  amperesPerContact16Pin: guide(9.2, 'primary', 'page 52', { note: 'at 30 K rise, all twelve contacts loaded' }),
+  amperesPerContact16Pin: guide(9.2, 'primary', 'page 52', {
+    note: 'at 30 K rise, all twelve contacts loaded',
+  }),
   largestCardWatts: guide(675, 'primary', 'revision 2.1a chapter 3', { note: '600 in the revision before' }),
 } as const;
 
 /** How a lead leaves a plug. */
 export const leadBends = {
-  straightRun16Pin: commonPracticeDocument<Range>([30, 35], { note: 'searched for, found in no standard' }),
+  straightRun16Pin: commonPractice<Range>([30, 35], { note: 'searched for, found in no standard' }),
   wireDiameter16Awg: fromMemory(2.7, { note: 'over the insulation' }),
   wireDiameter18Awg: fromMemory(2.4, { note: 'over the insulation' }),
 } as const;

@@ -57,7 +57,12 @@ export interface Remarks {
 }
 
 /** Writes one row of a table: value, how sure, where in the document, anything else. */
-export type Citation = <T>(value: T, confidence: Confidence, figure?: string, remarks?: Remarks) => Published<T>;
+export type Citation = <T>(
+  value: T,
+  confidence: Confidence,
+  figure?: string,
+  remarks?: Remarks,
+) => Published<T>;
 
 /** Millimetres in an inch, exactly (ISO 80000-3). */
 export const MILLIMETRES_PER_INCH = 25.4;

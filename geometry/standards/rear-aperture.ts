@@ -1,7 +1,8 @@
 /** The opening in the rear panel for the board's connectors, in the board frame (`board-frame.ts`), mm. */
+
+import { boardSheet } from './board-form-factors';
 import type { BoardBox } from './board-frame';
 import { atxSpecification, microAtxSpecification } from './cited-documents';
-import { boardSheet } from './board-form-factors';
 import { holePositions, mountingHole } from './mounting-holes';
 import { citing, inches } from './published';
 
