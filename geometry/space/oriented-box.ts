@@ -1,5 +1,12 @@
 import type { FaceName } from './face-names';
-import { type AxisName, axisOfRotation, identityRotation, multiplyRotations, type Rotation, rotateVector } from './rotation';
+import {
+  type AxisName,
+  axisOfRotation,
+  identityRotation,
+  multiplyRotations,
+  type Rotation,
+  rotateVector,
+} from './rotation';
 import { type RigidTransform, transformPoint } from './transform';
 import { add, dot, negate, scale, type Vector3 } from './vector';
 

@@ -55,7 +55,9 @@ export function isProperRotation(r: Rotation): boolean {
     if (!(Math.abs(error) <= tolerance)) return false;
   }
   const determinant =
-    r[0] * (r[4] * r[8] - r[5] * r[7]) - r[1] * (r[3] * r[8] - r[5] * r[6]) + r[2] * (r[3] * r[7] - r[4] * r[6]);
+    r[0] * (r[4] * r[8] - r[5] * r[7]) -
+    r[1] * (r[3] * r[8] - r[5] * r[6]) +
+    r[2] * (r[3] * r[7] - r[4] * r[6]);
   return determinant > 0;
 }
 

@@ -1,4 +1,10 @@
-import { identityRotation, multiplyRotations, type Rotation, rotateVector, transposeRotation } from './rotation';
+import {
+  identityRotation,
+  multiplyRotations,
+  type Rotation,
+  rotateVector,
+  transposeRotation,
+} from './rotation';
 import { add, negate, type Vector3, zeroVector } from './vector';
 
 /** Rigid motion p -> R p + t, from the inner frame to the outer one; t in mm. */

@@ -41,7 +41,8 @@ export function distance(a: Vector3, b: Vector3): number {
 /** Unit vector along `a`. Throws a RangeError for a zero or non-finite vector: it has no direction. */
 export function normalise(a: Vector3): Vector3 {
   const size = length(a);
-  if (!(size > 0) || !Number.isFinite(size)) throw new RangeError('a zero or non-finite vector has no direction');
+  if (!(size > 0) || !Number.isFinite(size))
+    throw new RangeError('a zero or non-finite vector has no direction');
   return [a[0] / size, a[1] / size, a[2] / size];
 }
 
