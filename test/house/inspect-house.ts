@@ -43,6 +43,7 @@ const endings = ['', '.ts', '.tsx', '.d.ts', '/index.ts', '/index.tsx'];
 
 /** The file that a relative path leads to. A query (`?worker`, `?url`) is the bundler's affair. */
 function resolveFile(house: House, from: string, specifier: string): string | undefined {
+  if (specifier.startsWith('/')) return undefined;
   const [path = ''] = specifier.split('?');
   const target = posix.join(posix.dirname(from), path);
   return endings.map((ending) => target + ending).find((candidate) => house.files.has(candidate));
@@ -88,7 +89,7 @@ function inspectFile(house: House, file: string, text: string, edges: Set<string
       if (!isOutside(room)) complain('computed-import', line, 'imports a module whose name is computed');
       continue;
     }
-    const relative = specifier.startsWith('.');
+    const relative = /^[./]/.test(specifier);
     const target = relative ? resolveFile(house, file, specifier) : undefined;
     if (target !== undefined) edges.add(target);
     if (relative && target === undefined) {
