@@ -37,7 +37,7 @@ export const workingGaps = {
 export const plugAndBend = {
   modularSupplyPlug: commonPractice<Range>([20, 35], { note: 'beyond the supply body' }),
   cardPowerPlug: seen(35, 'one source', undefined, {
-    via: 'one builders’ article',
+    via: 'one article',
     note: 'beyond a 111 mm card; common practice too',
   }),
   cardEndPowerPlug: seen<Range>([25, 35], 'one source', undefined, {

@@ -8,7 +8,7 @@
  */
 import { cardElectromechanical } from './cited-documents';
 import { keyNotchY, slotConnectorSection, slotPitch } from './expansion-slots';
-import { citing, type Published, type Range } from './published';
+import { citing, type Range } from './published';
 
 const cem = citing(cardElectromechanical);
 
@@ -98,8 +98,19 @@ export const seatedCardZ = {
   }),
 } as const;
 
-/** What a card asks of the rear wall of an enclosure. */
+// Middle of the plate's window: 0.35 from the component-side surface and 12.06 wide (figure 9-5).
+const windowMiddle = cardOutline.boardThickness.value / 2 + 0.35 + 12.06 / 2;
+
+/** What a card asks of the rear wall of an enclosure; `across` from the slot's centreline. */
 export const chassisSlotOpening = {
+  across: cem<Range>(
+    [windowMiddle - 13.25 / 2, windowMiddle + 13.25 / 2],
+    'derived',
+    'figures 9-5 and 9-22',
+    {
+      note: 'least opening, taken as centred on the window of the plate; the offset itself was not read',
+    },
+  ),
   fullHeight: cem(100.71, 'primary', 'figure 9-22', { note: 'least height of the opening' }),
   width: cem(13.25, 'primary', 'figures 9-22 and 9-23', { note: 'least width' }),
   lowProfileHeight: cem(65.34, 'primary', 'figure 9-23', { note: 'least height of the opening' }),
@@ -109,11 +120,3 @@ export const chassisSlotOpening = {
   connectorProtrusion: cem(7, 'primary', 'figure 9-3', { note: 'largest, outside the plate' }),
   cableKeepOutWidth: cem<Range>([17.25, 20], 'primary', 'figure 9-24'),
 } as const;
-
-/** Height a single-slot opening takes across the slots: the plate, its centre from the slot's centreline. */
-export function slotOpeningAcross(): Published<Range> {
-  const middle = 1.135 + 12.06 / 2;
-  return cem<Range>([middle - 13.25 / 2, middle + 13.25 / 2], 'derived', 'figures 9-5 and 9-22', {
-    note: 'least opening, taken as centred on the window of the plate; the offset itself was not read',
-  });
-}

@@ -113,7 +113,7 @@ function miniItxAreas(): ComponentHeightZone[] {
 export function componentHeightZones(form: BoardForm): readonly ComponentHeightZone[] {
   if (form === 'ATX') {
     return atxAreas(inches(12), atx, {
-      note: 'extents from the printed 5.800, 6.500 and 7.500 in; C is the rest',
+      note: 'from the printed 5.800, 6.500 and 7.500 in, the 7.500 read both ways for the deeper band; C is the rest',
     });
   }
   if (form === 'microATX') {
@@ -126,7 +126,7 @@ export function componentHeightZones(form: BoardForm): readonly ComponentHeightZ
 
 /**
  * What may stand on the board under a card seated in a slot (by number from 1), across one slot pitch:
- * low at the rear, 15.24 further forward, 6.35 right behind the connector.
+ * low at the rear, 15.24 further forward, 6.35 right behind the connector. Where boxes overlap the lowest holds.
  */
 export function underCardZones(slot: number, boardDepth: number): readonly ComponentHeightZone[] {
   const centre = slotCentrelineX(slot);

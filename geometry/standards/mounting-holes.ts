@@ -72,7 +72,9 @@ export const holePositions: Readonly<Record<HoleLetter, Published<BoardPoint>>> 
   H: inFigure3(6.45, 6.5),
   "H'": inSsiFigure2(8.25, 7.4),
   J: inFigure3(0.25, 6.5),
-  "J'": inSsiFigure2(0.25, 7.55),
+  "J'": ssi(grid(0.25, 7.55), 'primary', 'figure 2', {
+    note: 'printed as 7.150 from hole A; revision 3.0 prints a 7.550 without owner, probably this row from the edge',
+  }),
   K: inFigure3(11.35, 9.35),
   "K'": inSsiFigure2(11.35, 10.25),
   L: inFigure3(6.45, 9.35),

@@ -159,7 +159,12 @@ export const supplyForms: Readonly<Record<SupplyForm, SupplyFormFactor>> = {
     fanFrame: fromMemory(80),
   },
   LFX: {
-    width: listing(62, 'two sources', undefined, articles('an article and two listings')),
+    width: listing(
+      62,
+      'two sources',
+      undefined,
+      articles('an article and two listings', 'another prints 72 x 62'),
+    ),
     height: listing(72, 'two sources', undefined, articles('an article and two listings')),
     depth: listing(210, 'two sources', undefined, articles('an article and two listings', 'largest depth')),
     holes: notRead('LFX'),
