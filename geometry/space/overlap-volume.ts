@@ -1,7 +1,8 @@
 import type { OrientedBox } from './oriented-box';
 import { BOUNDS_STRIDE, PackedBoxes, SHAPE_STRIDE } from './packed-boxes';
 import { clipPolygon, integralAbove, polygon } from './polygon-clipping';
-import { loadPair, PAIR_A, PAIR_ABS, PAIR_B, PAIR_D, PAIR_R, pair } from './separating-axes';
+import { bestAxis, loadPair, PAIR_A, PAIR_ABS, PAIR_B, PAIR_D, PAIR_R, pair } from './separating-axes';
+import { CONTACT_TOLERANCE_MM } from './tolerance';
 
 const twoBoxes = new PackedBoxes(2);
 const low = new Float64Array(3);
@@ -18,7 +19,7 @@ export function overlapVolume(a: OrientedBox, b: OrientedBox): number {
 export function overlapVolumePacked(packed: PackedBoxes, i: number, j: number): number {
   if (packed.aligned[i] === 1 && packed.aligned[j] === 1) return alignedVolume(packed.bounds, i, j);
   loadPair(packed.shapes, i * SHAPE_STRIDE, j * SHAPE_STRIDE);
-  if (!reduceToCommonRange()) return 0;
+  if (bestAxis() >= -CONTACT_TOLERANCE_MM || !reduceToCommonRange()) return 0;
   return Math.max(0, volumeUnderFaces());
 }
 
@@ -29,7 +30,7 @@ function alignedVolume(bounds: Float64Array, i: number, j: number): number {
   for (let axis = 0; axis < 3; axis++) {
     const from = Math.max(bounds[a + axis]!, bounds[b + axis]!);
     const to = Math.min(bounds[a + 3 + axis]!, bounds[b + 3 + axis]!);
-    if (to <= from) return 0;
+    if (to - from <= CONTACT_TOLERANCE_MM) return 0;
     volume *= to - from;
   }
   return volume;
