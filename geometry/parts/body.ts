@@ -117,6 +117,7 @@ export type FeatureKind =
   | 'm2 socket'
   | 'header'
   | 'power socket'
+  | 'tube fitting'
   | 'coin cell';
 
 /** Something a builder wants to keep usable and another part can cover. */

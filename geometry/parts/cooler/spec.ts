@@ -6,9 +6,13 @@
  * 0. Heights are measured from the lid, as sheets do. Millimetres.
  */
 import { z } from 'zod';
+import { refuse } from '../contradiction';
 import { millimetres, position, rating } from '../dimension';
 import { identityFields } from '../identity';
 import { fanSizeSchema, socketPatternSchema } from '../patterns';
+import { liquidBlockContradictions } from './liquid-block';
+import { topFlowContradictions } from './top-flow';
+import { towerContradictions } from './tower-layout';
 
 /** A fan of a tower; it stands in front of, between or behind the fin stacks. */
 const towerFanSchema = z.strictObject({
@@ -36,51 +40,57 @@ const stackFields = {
   finBottom: millimetres('Lower face of the fins', { datum: 'top of the lid to the lowest fin', min: 0 }),
 } as const;
 
-const towerSchema = z.strictObject({
-  style: z.literal('tower'),
-  ...shared,
-  ...stackFields,
-  stacks: z
-    .array(z.strictObject({ depth: millimetres('Depth', { datum: 'along the air' }) }))
-    .min(1)
-    .max(2)
-    .meta({ title: 'Fin stacks, front first' }),
-  gap: millimetres('Gap between the stacks', {
-    min: 0,
-    fallback: 'thickness of the middle fan + 2',
-  }).optional(),
-  fans: z.array(towerFanSchema).max(3),
-});
+const towerSchema = z
+  .strictObject({
+    style: z.literal('tower'),
+    ...shared,
+    ...stackFields,
+    stacks: z
+      .array(z.strictObject({ depth: millimetres('Depth', { datum: 'along the air' }) }))
+      .min(1)
+      .max(2)
+      .meta({ title: 'Fin stacks, front first' }),
+    gap: millimetres('Gap between the stacks', {
+      min: 0,
+      fallback: 'thickness of the middle fan + 2',
+    }).optional(),
+    fans: z.array(towerFanSchema).max(3),
+  })
+  .superRefine(refuse(towerContradictions));
 
-const topFlowSchema = z.strictObject({
-  style: z.literal('top flow'),
-  ...shared,
-  ...stackFields,
-  depth: millimetres('Depth of the fins', { datum: 'along y' }),
-  fan: z
-    .strictObject({
-      size: fanSizeSchema,
-      thickness: millimetres('Thickness', { fallback: 15 }).optional(),
-      under: z.boolean().optional(),
-    })
-    .meta({ title: 'Fan', help: 'Sits on the fins, or under them; the height includes a fan on top' }),
-});
+const topFlowSchema = z
+  .strictObject({
+    style: z.literal('top flow'),
+    ...shared,
+    ...stackFields,
+    depth: millimetres('Depth of the fins', { datum: 'along y' }),
+    fan: z
+      .strictObject({
+        size: fanSizeSchema,
+        thickness: millimetres('Thickness', { fallback: 15 }).optional(),
+        under: z.boolean().optional(),
+      })
+      .meta({ title: 'Fan', help: 'Sits on the fins, or under them; the height includes a fan on top' }),
+  })
+  .superRefine(refuse(topFlowContradictions));
 
-const liquidBlockSchema = z.strictObject({
-  style: z.literal('liquid block'),
-  ...shared,
-  width: millimetres('Block width', { datum: 'along x' }),
-  depth: millimetres('Block depth', { datum: 'along y' }),
-  height: millimetres('Block height', { datum: 'top of the lid to top of the block' }),
-  tubes: z
-    .strictObject({
-      diameter: millimetres('Outer diameter'),
-      length: millimetres('Free length', { datum: 'between the fittings' }),
-      bendRadius: millimetres('Least bend radius', { datum: 'to the centre line' }),
-      leaves: z.enum(['+x', '-x', '+y', '-y']).meta({ title: 'Tubes leave towards' }),
-    })
-    .meta({ title: 'Tubes' }),
-});
+const liquidBlockSchema = z
+  .strictObject({
+    style: z.literal('liquid block'),
+    ...shared,
+    width: millimetres('Block width', { datum: 'along x' }),
+    depth: millimetres('Block depth', { datum: 'along y' }),
+    height: millimetres('Block height', { datum: 'top of the lid to top of the block' }),
+    tubes: z
+      .strictObject({
+        diameter: millimetres('Outer diameter'),
+        length: millimetres('Free length', { datum: 'between the fittings' }),
+        bendRadius: millimetres('Least bend radius', { datum: 'to the centre line' }),
+        leaves: z.enum(['+x', '-x', '+y', '-y']).meta({ title: 'Tubes leave towards' }),
+      })
+      .meta({ title: 'Tubes' }),
+  })
+  .superRefine(refuse(liquidBlockContradictions));
 
 export const coolerSpecSchema = z.discriminatedUnion('style', [
   towerSchema,

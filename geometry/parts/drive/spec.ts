@@ -7,7 +7,9 @@
  * on. Millimetres.
  */
 import { z } from 'zod';
-import { millimetres, rating } from '../dimension';
+import { m2Module } from '../../standards/m2-modules';
+import { type Contradiction, refuse } from '../contradiction';
+import { type Dimension, millimetres, nominal, nominalOr, rating } from '../dimension';
 import { identityFields } from '../identity';
 import { m2LengthSchema } from '../patterns';
 
@@ -27,16 +29,30 @@ const boxedFields = {
 const drive35Schema = z.strictObject({ form: z.literal('3.5'), ...boxedFields });
 const drive25Schema = z.strictObject({ form: z.literal('2.5'), ...boxedFields });
 
-const driveM2Schema = z.strictObject({
-  form: z.literal('M.2'),
-  kind: z.literal('drive'),
-  ...identityFields,
-  length: m2LengthSchema.meta({ title: 'Length', unit: 'mm' }),
-  above: millimetres('Parts above its board', { fallback: 1.5 }).optional(),
-  below: millimetres('Parts below its board', { min: 0, fallback: 0 }).optional(),
-  sink: millimetres('Own sink', { datum: 'top of the circuit board to top of the sink' }).optional(),
-  ...ratings,
-});
+interface SinkFields {
+  readonly above?: Dimension | undefined;
+  readonly sink?: Dimension | undefined;
+}
+
+function sinkContradictions({ sink, above: stated }: SinkFields): readonly Contradiction[] {
+  const above = nominalOr(stated, m2Module.highestPartEitherSide.value);
+  if (sink === undefined || nominal(sink) > above) return [];
+  const message = `"Own sink" (${nominal(sink)} mm) must be higher than "Parts above its board" (${above} mm)`;
+  return [{ path: ['sink'], message }];
+}
+
+const driveM2Schema = z
+  .strictObject({
+    form: z.literal('M.2'),
+    kind: z.literal('drive'),
+    ...identityFields,
+    length: m2LengthSchema.meta({ title: 'Length', unit: 'mm' }),
+    above: millimetres('Parts above its board', { fallback: 1.5 }).optional(),
+    below: millimetres('Parts below its board', { min: 0, fallback: 0 }).optional(),
+    sink: millimetres('Own sink', { datum: 'top of the circuit board to top of the sink' }).optional(),
+    ...ratings,
+  })
+  .superRefine(refuse(sinkContradictions));
 
 export const driveSpecSchema = z.discriminatedUnion('form', [drive35Schema, drive25Schema, driveM2Schema]);
 export type DriveSpec = z.infer<typeof driveSpecSchema>;

@@ -15,7 +15,7 @@ export const memorySpecSchema = z.strictObject({
   form: moduleFormSchema.meta({ title: 'Module' }),
   height: millimetres('Height', {
     datum: 'contact edge to top of the module with its spreader',
-    fallback: 31.25,
+    fallback: 'by form: 31.25 or 30',
   }).optional(),
   thickness: millimetres('Thickness', { datum: 'over both sides with the spreader' }),
   capacity: rating('Capacity', 'GB', { max: 4096 }).optional(),

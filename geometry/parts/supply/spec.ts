@@ -5,49 +5,56 @@
  * right (the published u), y up (the published v), x inwards along the depth. Millimetres.
  */
 import { z } from 'zod';
+import { refuse } from '../contradiction';
 import { millimetres, rating } from '../dimension';
 import { identityFields } from '../identity';
 import { plugTypeSchema, supplyFormSchema } from '../patterns';
+import { supplyContradictions } from './plug-rows';
 
 export const supplySideSchema = z.enum(['-y', '+y', '-z', '+z']);
 
-export const supplySpecSchema = z.strictObject({
-  kind: z.literal('supply'),
-  ...identityFields,
-  form: supplyFormSchema.meta({ title: 'Form' }),
-  depth: millimetres('Depth', {
-    datum: 'screw face to plug face, without plugs',
-    fallback: 'by form',
-  }).optional(),
-  width: millimetres('Width', { fallback: 'by form' }).optional(),
-  height: millimetres('Height', { fallback: 'by form' }).optional(),
-  fan: z
-    .strictObject({ side: supplySideSchema, size: millimetres('Diameter') })
-    .optional()
-    .meta({ title: 'Fan' }),
-  plugs: z
-    .array(
-      z.strictObject({
-        type: plugTypeSchema,
-        count: z.int().min(1).max(12),
-        sockets: z.int().min(0).max(12).optional(),
+export const supplySpecSchema = z
+  .strictObject({
+    kind: z.literal('supply'),
+    ...identityFields,
+    form: supplyFormSchema.meta({ title: 'Form' }),
+    depth: millimetres('Depth', {
+      datum: 'screw face to plug face, without plugs',
+      fallback: 'by form',
+    }).optional(),
+    width: millimetres('Width', { fallback: 'by form' }).optional(),
+    height: millimetres('Height', { fallback: 'by form' }).optional(),
+    fan: z
+      .strictObject({ side: supplySideSchema, size: millimetres('Diameter') })
+      .optional()
+      .meta({ title: 'Fan' }),
+    plugs: z
+      .array(
+        z.strictObject({
+          type: plugTypeSchema,
+          count: z.int().min(1).max(12),
+          sockets: z.int().min(0).max(12).optional(),
+        }),
+      )
+      .max(10)
+      .meta({
+        title: 'Plugs it offers',
+        help: 'Sockets: how many modular sockets on the plug face feed them',
       }),
-    )
-    .max(10)
-    .meta({ title: 'Plugs it offers', help: 'Sockets: how many modular sockets on the plug face feed them' }),
-  modular: z.boolean().meta({ title: 'Modular leads' }),
-  plugDepth: millimetres('Plug depth', {
-    datum: 'plug face to end of a seated plug',
-    fallback: 20,
-  }).optional(),
-  bend: millimetres('Bend of the leads', {
-    datum: 'end of the plug to the outside of the bent leads',
-    fallback: 15,
-  }).optional(),
-  watts: rating('Rated power', 'W', { min: 1, max: 3000 }),
-  grade: z
-    .enum(['base', 'bronze', 'silver', 'gold', 'platinum', 'titanium'])
-    .optional()
-    .meta({ title: 'Efficiency level' }),
-});
+    modular: z.boolean().meta({ title: 'Modular leads' }),
+    plugDepth: millimetres('Plug depth', {
+      datum: 'plug face to end of a seated plug',
+      fallback: 20,
+    }).optional(),
+    bend: millimetres('Bend of the leads', {
+      datum: 'end of the plug to the outside of the bent leads',
+      fallback: 15,
+    }).optional(),
+    watts: rating('Rated power', 'W', { min: 1, max: 3000 }),
+    grade: z
+      .enum(['base', 'bronze', 'silver', 'gold', 'platinum', 'titanium'])
+      .optional()
+      .meta({ title: 'Efficiency level' }),
+  })
+  .superRefine(refuse(supplyContradictions));
 export type SupplySpec = z.infer<typeof supplySpecSchema>;
