@@ -33,7 +33,7 @@ function unfilter(filter: number, left: number, up: number, upLeft: number): num
 }
 
 /** Reads a PNG as screenshots are: 8 bits a channel, colour with or without alpha, not interlaced. */
-export function readPng(file: Buffer): Picture {
+function readPng(file: Buffer): Picture {
   let width = 0;
   let height = 0;
   let channels: 3 | 4 = 4;
@@ -70,7 +70,7 @@ export function readPng(file: Buffer): Picture {
 }
 
 /** How much is drawn in a picture. */
-export interface Drawn {
+interface Drawn {
   /** Number of different colours. */
   readonly colours: number;
   /** Share of the pixels, 0 to 1, that do not have the commonest colour. */
@@ -78,7 +78,7 @@ export interface Drawn {
 }
 
 /** Counts the colours of a screenshot. */
-export function measureDrawn(file: Buffer): Drawn {
+function measureDrawn(file: Buffer): Drawn {
   const { pixels, channels } = readPng(file);
   const counts = new Map<number, number>();
   for (let at = 0; at < pixels.length; at += channels) {
