@@ -16,18 +16,40 @@ export type { Dimension, DimensionSource, FieldFacts, StatedDimension, Unit } fr
 export { nominal, nominalOr, sourceOf, withValue } from './parts/dimension';
 export type { PartKind, PartSpec } from './parts/part-spec';
 export { partKinds, partSpecSchema } from './parts/part-spec';
+export { describeIssues } from './plan/describe-issues';
+export {
+  addPart,
+  adjustPart,
+  freePart,
+  movePart,
+  placementAt,
+  removePart,
+  replacePart,
+  suggestPlacement,
+} from './plan/edit-plan';
 export { carriedBy, findMounts, type MountCandidate } from './plan/find-mounts';
 export { kindName, partLabels } from './plan/part-labels';
 export { modelOf, placePlan } from './plan/place-plan';
 export {
   type Brief,
+  briefSchema,
+  type FreePlacement,
   isSeated,
   PLAN_FORMAT,
   type Placement,
   type Plan,
   type PlanPart,
   planSchema,
+  type SeatedPlacement,
 } from './plan/plan-schema';
+export {
+  LARGEST_PLAN_TEXT,
+  type Problem,
+  type ReadResult,
+  readPlan,
+  readPlanValue,
+  writePlan,
+} from './plan/read-plan';
 export type { PlacedPart, PlacementProblem, Scene, SceneBox, Seat } from './plan/scene';
 export type {
   Clearance,
@@ -42,6 +64,25 @@ export type {
   Weight,
 } from './solver/finding';
 export { createSolver, type Solver, solve } from './solver/solve';
-export type { FaceName, OrientedBox } from './space/oriented-box';
-export type { RigidTransform } from './space/transform';
-export type { Vector3 } from './space/vector';
+export {
+  type Bounds,
+  boundsOfBoxes,
+  cornersOfBox,
+  type FaceName,
+  faceNormal,
+  type OrientedBox,
+} from './space/oriented-box';
+export { overlapPolyhedron, type Polyhedron } from './space/overlap-polyhedron';
+export { rotationAbout } from './space/rotation';
+export { compose, invert, type RigidTransform, transformDirection, transformPoint } from './space/transform';
+export {
+  add,
+  cross,
+  dot,
+  interpolate,
+  length,
+  normalise,
+  scale,
+  subtract,
+  type Vector3,
+} from './space/vector';
