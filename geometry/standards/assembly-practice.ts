@@ -27,6 +27,8 @@ export const breathingSpace = {
 export const workingGaps = {
   toGlass: commonPractice(3, { note: 'cold, from cooler or card' }),
   coolerToPanel: commonPractice<Range>([3, 5], { note: 'or more' }),
+  betweenParts: commonPractice(1, { note: 'between two rigid parts, so that neither rattles nor is forced' }),
+  cardTip: commonPractice(3, { note: 'beyond the tip of a card, to swing it in' }),
   cableRoomBehindTray: fromMemory<Range>([15, 25]),
   memoryLiftOverModule: commonPractice(10, { note: 'beyond the module height, to change it in place' }),
   /** Largest screw entry past a fan and panel into a radiator. */

@@ -3,7 +3,7 @@
  * centreline toward larger board x, z above the board's component side for a seated card, y in the board frame.
  */
 
-import { cardOutline, cardRearEdgeY, seatedCardZ } from './card-envelope';
+import { cardOutline, cardRearEdgeY, seatedCardZ, wingPlane } from './card-envelope';
 import { cardElectromechanical } from './cited-documents';
 import { keyNotchY } from './expansion-slots';
 import { citing, type Range } from './published';
@@ -16,9 +16,7 @@ const wing = seatedCardZ.fullHeightWing.value;
 
 /** Sizes as drawn. */
 export const bracketSizes = {
-  fullOverallHeight: cem(120.02, 'primary', 'figure 9-5', {
-    note: '120.11 for the three-slot bracket (figure 9-15)',
-  }),
+  fullOverallHeight: wingPlane.fullOverallHeight,
   fullWingToTongueBend: cem(112.75, 'primary', 'figure 9-5'),
   lowProfileOverallHeight: cem(79.2, 'primary', 'figure 9-9'),
   lowProfileWingToTongueBend: cem(71.46, 'primary', 'figure 9-9'),
@@ -40,11 +38,8 @@ export const bracketSizes = {
   lowProfileWindowHeight: cem(54.53, 'primary', 'figure 9-9'),
   wingToWindowTop: cem(10.16, 'primary', 'figure 9-5', { note: 'reference dimension' }),
   lowProfileWingToWindowTop: cem(9.04, 'primary', 'figure 9-9'),
-  wingAboveFingerTips: cem(104.86, 'primary', 'figure 9-3', { plusMinus: 0.52 }),
-  lowProfileWingAboveFingerTips: cem(68.1, 'two sources', 'figure 9-9', {
-    via: 'two transcriptions',
-    note: 'one reads 68.09, one 68.11',
-  }),
+  wingAboveFingerTips: wingPlane.fullHeightAboveFingerTips,
+  lowProfileWingAboveFingerTips: wingPlane.lowProfileAboveFingerTips,
   screwHoleToPlateOuterFace: cem(5.08, 'primary', 'figure 9-5'),
   lowProfileScrewHoleToPlate: cem(6.35, 'primary', 'figure 9-9'),
 } as const;
@@ -60,15 +55,17 @@ export const bracketPlateY = {
   }),
 } as const;
 
+const componentSideEdge = solderSideEdge + bracketSizes.plateWidth.value;
+
 /** Full-height bracket across the slots, from the slot's centreline toward larger board x. */
 export const bracketAcross = {
-  plate: cem<Range>([solderSideEdge, solderSideEdge + 18.42], 'derived', 'figure 9-5', {
+  plate: cem<Range>([solderSideEdge, componentSideEdge], 'derived', 'figure 9-5', {
     note: '1.27 past the solder-side surface, 18.42 wide',
   }),
-  wing: cem<Range>([solderSideEdge - 3.17, solderSideEdge + 18.42 - 2.54], 'derived', 'figure 9-5', {
+  wing: cem<Range>([solderSideEdge - 3.17, componentSideEdge - 2.54], 'derived', 'figure 9-5', {
     note: 'from 3.17 past the solder-side plate edge to 2.54 inside the other',
   }),
-  window: cem<Range>([half + 0.35, half + 0.35 + 12.06], 'derived', 'figure 9-5', {
+  window: cem<Range>([half + 0.35, half + 0.35 + bracketSizes.windowWidth.value], 'derived', 'figure 9-5', {
     note: '0.35 from the component-side surface, 12.06 wide',
   }),
   tongue: cem<Range>([solderSideEdge + 4.11, solderSideEdge + 14.3], 'derived', 'figure 9-5'),
@@ -77,12 +74,16 @@ export const bracketAcross = {
   }),
 } as const;
 
+const windowTop = wing - bracketSizes.wingToWindowTop.value;
+
 /** Full-height bracket of a seated card above the board's component side. */
 export const bracketZ = {
   wing: seatedCardZ.fullHeightWing,
   tongueTip: seatedCardZ.fullHeightTongueTip,
-  tongueBend: cem(wing - 112.75, 'derived', 'figures 9-3 and 9-5', { note: 'wing plane - 112.75' }),
-  window: cem<Range>([wing - 10.16 - 89.9, wing - 10.16], 'derived', 'figure 9-5', {
+  tongueBend: cem(wing - bracketSizes.fullWingToTongueBend.value, 'derived', 'figures 9-3 and 9-5', {
+    note: 'wing plane - 112.75',
+  }),
+  window: cem<Range>([windowTop - bracketSizes.windowHeight.value, windowTop], 'derived', 'figure 9-5', {
     note: '10.16 below the wing plane, 89.90 high',
   }),
 } as const;

@@ -75,11 +75,29 @@ export function slotsTaken(thickness: number): number {
 }
 
 /** Rear edge of a seated card, y in the board frame. */
-export const cardRearEdgeY = cem(keyNotchY.value - 57.15, 'derived', 'figures 9-1 and 9-20', {
-  note: 'key notch - 57.15',
-});
+export const cardRearEdgeY = cem(
+  keyNotchY.value - cardOutline.keyNotchToRearEdge.value,
+  'derived',
+  'figures 9-1 and 9-20',
+  {
+    note: 'key notch - 57.15',
+  },
+);
+
+/** Wing plane of the bracket and its overall height: what ties the bracket to the finger tips. */
+export const wingPlane = {
+  fullHeightAboveFingerTips: cem(104.86, 'primary', 'figure 9-3', { plusMinus: 0.52 }),
+  lowProfileAboveFingerTips: cem(68.1, 'two sources', 'figure 9-9', {
+    via: 'two transcriptions',
+    note: 'one reads 68.09, one 68.11',
+  }),
+  fullOverallHeight: cem(120.02, 'primary', 'figure 9-5', {
+    note: '120.11 for the three-slot bracket (figure 9-15)',
+  }),
+} as const;
 
 const seat = slotConnectorSection.seatHeight.value;
+const wingZ = seat + wingPlane.fullHeightAboveFingerTips.value;
 
 /** Heights of a seated card above the board's component side, z in the board frame. */
 export const seatedCardZ = {
@@ -88,12 +106,14 @@ export const seatedCardZ = {
   lowerEdge: cem(16.15, 'primary', 'figure 9-26', { note: 'reference dimension' }),
   fullHeightTopEdge: cem(114.55, 'primary', 'figure 9-26'),
   lowProfileTopEdge: cem(72.3, 'primary', 'figure 9-26'),
-  fullHeightWing: cem(104.86 + seat, 'derived', 'figures 6-1 and 9-3', {
+  fullHeightWing: cem(wingZ, 'derived', 'figures 6-1 and 9-3', {
     plusMinus: 0.52,
     note: '104.86 + 3.40',
   }),
-  lowProfileWing: cem(68.1 + seat, 'derived', 'figures 6-1 and 9-9', { note: '68.10 + 3.40' }),
-  fullHeightTongueTip: cem(seat + 104.86 - 120.02, 'derived', 'figures 9-3 and 9-5', {
+  lowProfileWing: cem(seat + wingPlane.lowProfileAboveFingerTips.value, 'derived', 'figures 6-1 and 9-9', {
+    note: '68.10 + 3.40',
+  }),
+  fullHeightTongueTip: cem(wingZ - wingPlane.fullOverallHeight.value, 'derived', 'figures 9-3 and 9-5', {
     note: '3.40 + 104.86 - 120.02: below the board surface',
   }),
 } as const;
@@ -114,7 +134,7 @@ export const chassisSlotOpening = {
   fullHeight: cem(100.71, 'primary', 'figure 9-22', { note: 'least height of the opening' }),
   width: cem(13.25, 'primary', 'figures 9-22 and 9-23', { note: 'least width' }),
   lowProfileHeight: cem(65.34, 'primary', 'figure 9-23', { note: 'least height of the opening' }),
-  fullHeightZ: cem<Range>([seat - 0.67, seat + 104.86 - 4.82], 'derived', 'figure 9-22', {
+  fullHeightZ: cem<Range>([seat - 0.67, wingZ - 4.82], 'derived', 'figure 9-22', {
     note: '0.67 below the finger tips to 4.82 below the wing plane',
   }),
   connectorProtrusion: cem(7, 'primary', 'figure 9-3', { note: 'largest, outside the plate' }),

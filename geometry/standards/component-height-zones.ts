@@ -15,7 +15,7 @@ import {
   ssiElectronicsBay,
   thinMiniItxGuide,
 } from './cited-documents';
-import { keyNotchY, slotCentrelineX, slotConnectorSection } from './expansion-slots';
+import { keyNotchY, slotCentrelineX, slotConnectorSection, slotPitch } from './expansion-slots';
 import { citing, inches, type Published, type Range, type Remarks } from './published';
 
 export interface ComponentHeightZone {
@@ -79,15 +79,23 @@ function atxAreas(slotSideEdge: number, cite: typeof atx, remarks: Remarks): Com
     ),
   ];
   return [
-    ...areaA('board component', '', inches(2.8)),
-    ...areaA('chassis clearance', ' required', inches(3)),
-    ...areaA('chassis clearance', ' recommended', inches(3.5)),
-    zone('B', 'board component', place([slotSideFrom, slotSideEdge], [0, front], inches(0.6))),
-    zone('C', 'board component', place([0, deepBandFrom], [inches(6.5), front], inches(1.5))),
+    ...areaA('board component', '', componentHeights.areaABoardComponent.value),
+    ...areaA('chassis clearance', ' required', componentHeights.areaAChassisRequired.value),
+    ...areaA('chassis clearance', ' recommended', componentHeights.areaAChassisRecommended.value),
+    zone(
+      'B',
+      'board component',
+      place([slotSideFrom, slotSideEdge], [0, front], componentHeights.areaB.value),
+    ),
+    zone(
+      'C',
+      'board component',
+      place([0, deepBandFrom], [inches(6.5), front], componentHeights.areaC.value),
+    ),
     zone(
       'C, beside the deeper band',
       'board component',
-      place([deepBandFrom, slotSideFrom], [inches(7.5), front], inches(1.5)),
+      place([deepBandFrom, slotSideFrom], [inches(7.5), front], componentHeights.areaC.value),
     ),
   ];
 }
@@ -130,7 +138,7 @@ export function componentHeightZones(form: BoardForm): readonly ComponentHeightZ
  */
 export function underCardZones(slot: number, boardDepth: number): readonly ComponentHeightZone[] {
   const centre = slotCentrelineX(slot);
-  const half = inches(0.8) / 2;
+  const half = slotPitch.value / 2;
   const across: Range = [centre - half, centre + half];
   const rearEnd = keyNotchY.value - slotConnectorSection.rearEndToKeyNotch.value;
   const place = (area: string, x: Range, y: Range, height: number) =>

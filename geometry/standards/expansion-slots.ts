@@ -20,7 +20,7 @@ export const holeRowToKeyNotch = cem(inches(1.848), 'primary', 'figure 9-20', {
 });
 
 /** Key-notch centre of every slot, y. */
-export const keyNotchY = cem(holePositions.B.value.y + inches(1.848), 'derived', 'figure 9-20', {
+export const keyNotchY = cem(holePositions.B.value.y + holeRowToKeyNotch.value, 'derived', 'figure 9-20', {
   note: '0.400 in + 1.848 in',
 });
 
@@ -30,7 +30,7 @@ export const keyNotchY = cem(holePositions.B.value.y + inches(1.848), 'derived',
  */
 export function slotCentrelineX(slot: number): number {
   if (!Number.isInteger(slot) || slot < 1 || slot > 8) throw new RangeError(`no such slot position: ${slot}`);
-  return holePositions.B.value.x - inches(1.862) + (slot - 1) * inches(0.8);
+  return holePositions.B.value.x - holeBToSlot1.value + (slot - 1) * slotPitch.value;
 }
 
 export type SlotWidth = 'x1' | 'x4' | 'x8' | 'x16';

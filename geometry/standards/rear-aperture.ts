@@ -9,10 +9,6 @@ import { citing, inches } from './published';
 const atx = citing(atxSpecification);
 const microAtx = citing(microAtxSpecification);
 
-const holeA = holePositions.A.value;
-const lowerEdgeX = holeA.x - inches(5.196);
-const panelY = holeA.y - inches(0.483);
-
 /** What the documents print about the aperture, the panel round it and the connectors in it. */
 export const rearAperture = {
   width: atx(inches(6.25), 'primary', 'figure 4', { plusMinus: 0.2 }),
@@ -36,13 +32,23 @@ export const rearAperture = {
   }),
 } as const;
 
+const holeA = holePositions.A.value;
+const lowerEdgeX = holeA.x - rearAperture.holeAToNearEdge.value;
+const panelY = holeA.y - rearAperture.holeRowToPanelInnerFace.value;
+const bottomZ = -rearAperture.bottomBelowComponentSide.value;
+
 /** Inner face of the rear panel, y in the board frame: behind the board's rear edge, hence negative. */
 export const rearPanelInnerFaceY = atx(panelY, 'derived', 'figure 4', { note: '0.400 in - 0.483 in' });
 
 /** Outer faces of the rear connectors, y in the board frame. */
-export const connectorFacesY = microAtx(holeA.y - inches(0.445), 'derived', 'figure 5 note', {
-  note: '0.400 in - 0.445 in',
-});
+export const connectorFacesY = microAtx(
+  holeA.y - rearAperture.holeRowToConnectorFaces.value,
+  'derived',
+  'figure 5 note',
+  {
+    note: '0.400 in - 0.445 in',
+  },
+);
 
 /**
  * The aperture itself as a box of no depth lying in the inner face of the rear panel. Its upper edge lies
@@ -50,9 +56,9 @@ export const connectorFacesY = microAtx(holeA.y - inches(0.445), 'derived', 'fig
  */
 export const rearApertureBox = atx<BoardBox>(
   {
-    x: [lowerEdgeX - inches(6.25), lowerEdgeX],
+    x: [lowerEdgeX - rearAperture.width.value, lowerEdgeX],
     y: [panelY, panelY],
-    z: [-inches(0.15), inches(1.75) - inches(0.15)],
+    z: [bottomZ, bottomZ + rearAperture.height.value],
   },
   'derived',
   'figure 4',

@@ -62,6 +62,31 @@ describe('card envelope', () => {
 });
 
 describe('bracket', () => {
+  it.each([
+    // CEM 3.0 figures 9-3, 9-5 and 9-9: millimetres, and the inches printed beside them
+    ['fullOverallHeight', 120.02, 4.725],
+    ['fullWingToTongueBend', 112.75, 4.439],
+    ['lowProfileOverallHeight', 79.2, 3.118],
+    ['plateWidth', 18.42, 0.725],
+    ['wingDepth', 11.43, 0.45],
+    ['lowProfileWingDepth', 11.84, 0.466],
+    ['sheetThickness', 0.86, 0.034],
+    ['screwHoleDiameter', 4.42, 0.174],
+    ['tongueWidth', 10.19, 0.401],
+    ['windowWidth', 12.06, 0.475],
+    ['windowHeight', 89.9, 3.539],
+    ['lowProfileWindowHeight', 54.53, 2.147],
+    ['wingToWindowTop', 10.16, 0.4],
+    ['lowProfileWingToWindowTop', 9.04, 0.356],
+    ['wingAboveFingerTips', 104.86, 4.128],
+    ['screwHoleToPlateOuterFace', 5.08, 0.2],
+    ['lowProfileScrewHoleToPlate', 6.35, 0.25],
+  ] as const)('%s is %d mm, %d in', (row, millimetres, printedInches) => {
+    expect(bracketSizes[row].value).toBe(millimetres);
+    // half of the last place of the inch figure, and of the millimetre figure
+    expect(Math.abs(bracketSizes[row].value - printedInches * 25.4)).toBeLessThan(0.0127 + 0.005);
+  });
+
   it('adds plate and wing overhang to the overall width (figure 9-5: 18.42, 3.17, 21.59)', () => {
     const [plateFrom, plateTo] = bracketAcross.plate.value;
     const [wingFrom] = bracketAcross.wing.value;

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { defaultPlusMinus, generalTolerance } from '../../geometry/standards/general-tolerances';
+import {
+  defaultPlusMinus,
+  generalTolerance,
+  linearTolerances,
+} from '../../geometry/standards/general-tolerances';
 
 describe('general tolerances (ISO 2768-1:1989, table 1)', () => {
   it.each([
@@ -12,11 +16,24 @@ describe('general tolerances (ISO 2768-1:1989, table 1)', () => {
     expect(sizes.map((size) => generalTolerance(toleranceClass, size))).toEqual([...row]);
   });
 
-  it('counts the upper end into a range and not the lower (table 1: over 30 up to 120)', () => {
-    expect(generalTolerance('m', 30)).toBe(0.2);
-    expect(generalTolerance('m', 30.01)).toBe(0.3);
-    expect(generalTolerance('m', 120)).toBe(0.3);
-    expect(generalTolerance('m', 120.01)).toBe(0.5);
+  it.each([
+    // upper ends of the ranges as printed: over 3 up to 6, over 6 up to 30, ...
+    [3, 'c', 0.2, 0.3],
+    [6, 'm', 0.1, 0.2],
+    [30, 'm', 0.2, 0.3],
+    [120, 'm', 0.3, 0.5],
+    [400, 'm', 0.5, 0.8],
+    [1000, 'm', 0.8, 1.2],
+    [2000, 'm', 1.2, 2],
+  ] as const)('counts %d itself into the lower range', (end, toleranceClass, within, beyond) => {
+    expect(generalTolerance(toleranceClass, end)).toBe(within);
+    expect(generalTolerance(toleranceClass, end + 0.01)).toBe(beyond);
+  });
+
+  it('leaves no size between ranges, from 0.5 to 4000', () => {
+    const rows = linearTolerances.value;
+    expect([rows[0]?.over, rows.at(-1)?.upTo]).toEqual([0.5, 4000]);
+    for (const [i, row] of rows.slice(1).entries()) expect(row.over).toBe(rows[i]?.upTo);
   });
 
   it('takes the sign away and refuses what is no length', () => {

@@ -12,6 +12,7 @@ describe('4.2 mm pitch plugs', () => {
     expect(fourPointTwoPitchLength(4)).toBeCloseTo(18, 9);
     expect(fourPointTwoPitchLength(3)).toBeCloseTo(13.8, 9);
     expect(fourPointTwoPitchLength(12)).toBeCloseTo(51.6, 9);
+    expect(powerPlugs['2x12'].along.value).toBeCloseTo(51.6, 9);
     expect(boardConnectors['main power 24-pin'].header.along.value).toBeCloseTo(51.6, 9);
     expect(boardConnectors['processor power 2x4'].header.along.value).toBe(18);
   });
@@ -22,6 +23,9 @@ describe('4.2 mm pitch plugs', () => {
     expect(plug.acrossOverLatch.value).toBe(14.4);
     expect(plug.length.value).toBe(19.6);
     expect(plug.outsideWhenMated.value).toBe(10.7);
+    expect([plug.across.plusMinus, plug.acrossOverLatch.plusMinus, plug.length.plusMinus]).toEqual([
+      0.2, 0.2, 0.2,
+    ]);
   });
 
   it('leaves a mated 24-pin plug 23.5 to 23.8 above the board (headers of 12.8 to 13.1, CEM 3.0 plug)', () => {
@@ -39,6 +43,9 @@ it('limits the plugs as the supply guide does (document 336521, table 3-5: W and
   expect([cardPowerLimits['2x3'].watts.value, cardPowerLimits['2x3'].amperes.value]).toEqual([75, 6.75]);
   expect([cardPowerLimits['2x4'].watts.value, cardPowerLimits['2x4'].amperes.value]).toEqual([150, 13.5]);
   expect([cardPowerLimits['16-pin'].watts.value, cardPowerLimits['16-pin'].amperes.value]).toEqual([600, 55]);
+  // Document 336521: table 3-6 names the four grades, page 52 the current of one contact.
+  expect(cardPowerLimits.sixteenPinGradesWatts.value).toEqual([150, 300, 450, 600]);
+  expect(cardPowerLimits.amperesPerContact16Pin.value).toBe(9.2);
   // 600 from the plug and 75 from the slot make the largest card (revision 2.1a, chapter 3).
   expect(cardPowerLimits.largestCardWatts.value).toBe(600 + 75);
 });

@@ -8,6 +8,18 @@ import {
 } from '../../geometry/standards/rear-aperture';
 
 describe('rear aperture', () => {
+  it.each([
+    // microATX 1.2, figure 4 note and page 15; ATX 2.2, figure 4: printed millimetres
+    ['bottomBelowSolderSide', 2.24],
+    ['holeAToNearEdge', 131.98],
+    ['connectorZoneWidth', 152.15],
+    ['connectorZoneHeight', 37.34],
+    ['keepOutRing', 2.54],
+    ['largestCornerRadius', 0.99],
+  ] as const)('%s is %d mm', (row, millimetres) => {
+    expect(Math.abs(rearAperture[row].value - millimetres)).toBeLessThan(0.006);
+  });
+
   it('is 158.75 x 44.45 (ATX 2.2 figure 4; SSI EEB 2011 figure 17)', () => {
     expect(rearAperture.width.value).toBeCloseTo(158.75, 9);
     expect(rearAperture.height.value).toBeCloseTo(44.45, 9);

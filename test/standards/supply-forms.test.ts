@@ -70,5 +70,8 @@ describe('supply forms', () => {
   it('asks 55 % and 60 % of open area (ATX12V guide 2.0 figures 8 and 9)', () => {
     expect(atxSupplyDetails.rearGrillOpenShare.value).toBe(0.55);
     expect(atxSupplyDetails.topVentOpenShare.value).toBe(0.6);
+    expect(atxSupplyDetails.topVent.value).toMatchObject({ width: 114, depth: 80 });
+    expect(atxSupplyDetails.harnessExitFromSide.value).toBe(16);
+    expect(atxSupplyDetails.harnessExitFromTop.value).toBe(53);
   });
 });

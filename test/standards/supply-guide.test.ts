@@ -8,16 +8,17 @@ import {
 
 it('prints the excursions of document 613768 revision 2.01, table 3-3', () => {
   const rows = powerExcursions.value.map((row) => [
+    row.microseconds,
     row.dutyCycle,
     row.smallOrWithout16Pin,
     row.above450With16Pin,
   ]);
   expect(rows).toEqual([
-    [0.05, 1.5, 2.0],
-    [0.08, 1.45, 1.8],
-    [0.125, 1.35, 1.6],
-    [0.25, 1.1, 1.2],
-    [1, 1, 1],
+    [100, 0.05, 1.5, 2.0],
+    [1_000, 0.08, 1.45, 1.8],
+    [10_000, 0.125, 1.35, 1.6],
+    [100_000, 0.25, 1.1, 1.2],
+    [Number.POSITIVE_INFINITY, 1, 1, 1],
   ]);
 });
 
