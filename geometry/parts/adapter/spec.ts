@@ -7,13 +7,15 @@
  * Frame of a riser plug: the same, origin at the key notch of the slot it stands in. Millimetres.
  */
 import { z } from 'zod';
+import { refuse } from '../contradiction';
 import { millimetres, position } from '../dimension';
 import { identityFields } from '../identity';
 import { supplyFormSchema } from '../patterns';
+import { supplyPlateContradictions } from './supply-plate';
 
 const shared = { kind: z.literal('adapter'), ...identityFields } as const;
 
-const supplyPlateSchema = z.strictObject({
+const supplyPlateFields = z.strictObject({
   form: z.literal('supply plate'),
   ...shared,
   opening: supplyFormSchema.meta({ title: 'Fills an opening for' }),
@@ -27,6 +29,8 @@ const supplyPlateSchema = z.strictObject({
       help: 'up, right, seen from outside',
     }),
 });
+
+const supplyPlateSchema = supplyPlateFields.superRefine(refuse(supplyPlateContradictions));
 
 const riserSocketSchema = z.strictObject({
   form: z.literal('riser socket'),
@@ -48,6 +52,6 @@ export const adapterSpecSchema = z.discriminatedUnion('form', [
   riserPlugSchema,
 ]);
 export type AdapterSpec = z.infer<typeof adapterSpecSchema>;
-export type SupplyPlateSpec = z.infer<typeof supplyPlateSchema>;
+export type SupplyPlateSpec = z.infer<typeof supplyPlateFields>;
 export type RiserSocketSpec = z.infer<typeof riserSocketSchema>;
 export type RiserPlugSpec = z.infer<typeof riserPlugSchema>;

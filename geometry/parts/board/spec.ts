@@ -6,6 +6,7 @@
  * out of the component face. Millimetres.
  */
 import { z } from 'zod';
+import { refuse } from '../contradiction';
 import { millimetres, position } from '../dimension';
 import { identityFields, labelSchema } from '../identity';
 import {
@@ -16,13 +17,14 @@ import {
   slotSizeSchema,
   socketPatternSchema,
 } from '../patterns';
+import { boardContradictions } from './contradictions';
 
 const pointSchema = z.tuple([position('x'), position('y')]);
 
 export const boardDirectionSchema = z.enum(['+x', '-x', '+y', '-y']);
 export type BoardDirection = z.infer<typeof boardDirectionSchema>;
 
-export const boardSpecSchema = z.strictObject({
+const boardFields = z.strictObject({
   kind: z.literal('board'),
   ...identityFields,
   form: boardFormSchema.meta({ title: 'Form' }),
@@ -118,4 +120,6 @@ export const boardSpecSchema = z.strictObject({
   coinCell: pointSchema.optional().meta({ title: 'Coin cell centre' }),
   watts: z.number().min(0).max(500).optional().meta({ title: 'Own power', unit: 'W' }),
 });
-export type BoardSpec = z.infer<typeof boardSpecSchema>;
+export type BoardSpec = z.infer<typeof boardFields>;
+
+export const boardSpecSchema = boardFields.superRefine(refuse(boardContradictions));

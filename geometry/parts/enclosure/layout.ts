@@ -12,10 +12,21 @@ import type { Vector3 } from '../../space/vector';
 import { enclosureSheets } from '../../standards/assembly-practice';
 import { boardSheet } from '../../standards/board-form-factors';
 import { rearAperture, rearApertureBox, rearPanelInnerFaceY } from '../../standards/rear-aperture';
+import type { Element } from '../body';
 import { nominal, nominalOr } from '../dimension';
 import type { EnclosureSpec } from './spec';
 
 export type WallName = 'rear' | 'front' | 'top' | 'floor' | 'side' | 'back';
+
+/** What each wall is called in findings. */
+export const wallElements: Readonly<Record<WallName, Element>> = {
+  rear: 'rear wall',
+  front: 'front wall',
+  top: 'top wall',
+  floor: 'floor',
+  side: 'side panel',
+  back: 'back panel',
+};
 
 /** The sheet the board stands on: its mounting face lies across `axis` at `at`, components on the side of `sense`. */
 export interface TrayPlane {

@@ -6,9 +6,11 @@
  * the inner face of the floor, z = 0 the mounting face of the tray. Millimetres.
  */
 import { z } from 'zod';
+import { refuse } from '../contradiction';
 import { millimetres, position } from '../dimension';
 import { identityFields, labelSchema } from '../identity';
 import { driveFormSchema, fanSizeSchema, radiatorRowSchema, supplyFormSchema } from '../patterns';
+import { enclosureContradictions } from './contradictions';
 
 /** The flat faces something can be screwed to. Coordinates on them are the two other axes, in world order. */
 export const faceSchema = z.enum(['rear', 'front', 'top', 'floor', 'side', 'back', 'tray', 'tray back']);
@@ -43,7 +45,7 @@ const wallSchema = z.strictObject({
   removable: z.boolean().optional().meta({ title: 'Comes off' }),
 });
 
-export const enclosureSpecSchema = z.strictObject({
+const enclosureFields = z.strictObject({
   kind: z.literal('enclosure'),
   ...identityFields,
   interior: z
@@ -192,4 +194,6 @@ export const enclosureSpecSchema = z.strictObject({
     .optional()
     .meta({ title: 'Handle' }),
 });
-export type EnclosureSpec = z.infer<typeof enclosureSpecSchema>;
+export type EnclosureSpec = z.infer<typeof enclosureFields>;
+
+export const enclosureSpecSchema = enclosureFields.superRefine(refuse(enclosureContradictions));

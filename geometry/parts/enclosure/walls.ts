@@ -3,22 +3,14 @@
 import { type Bounds, boxFromCorners } from '../../space/oriented-box';
 import { CONTACT_TOLERANCE_MM } from '../../space/tolerance';
 import { enclosureSheets } from '../../standards/assembly-practice';
-import type { BodyBox, Element } from '../body';
+import type { BodyBox } from '../body';
 import { nominal, nominalOr } from '../dimension';
 import { type Axis, axesAcross, facePlaneOf, sheetBehind } from './faces';
-import type { EnclosureLayout, WallName } from './layout';
+import { type EnclosureLayout, type WallName, wallElements } from './layout';
 import { cuttersOf, slotCoversOf, ventWindowsOf } from './openings';
 import { type Plate, plateWithOpenings } from './plate-with-openings';
 import type { EnclosureSpec } from './spec';
 
-const wallElements: Readonly<Record<WallName, Element>> = {
-  rear: 'rear wall',
-  front: 'front wall',
-  top: 'top wall',
-  floor: 'floor',
-  side: 'side panel',
-  back: 'back panel',
-};
 const wallNames: readonly WallName[] = ['rear', 'front', 'top', 'floor', 'side', 'back'];
 
 /** Panels that a builder expects to take off when the sheet does not say. */
@@ -27,11 +19,10 @@ const comesOffByDefault: ReadonlySet<WallName> = new Set<WallName>(['side', 'bac
 /** All sheets: they meet at edges and never share volume. */
 export function sheetsOf(spec: EnclosureSpec, layout: EnclosureLayout): BodyBox[] {
   const cutters = cuttersOf(spec, layout);
-  const covers = slotCoversOf(spec, layout);
   const walls = wallNames.flatMap((wall) =>
     plateWithOpenings(wallPlate(spec, layout, wall), cutters, [
       ...ventWindowsOf(spec, layout, wall),
-      ...covers,
+      ...slotCoversOf(spec, layout, wall),
     ]),
   );
   const tray = trayPlate(spec, layout);
