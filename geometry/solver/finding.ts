@@ -22,7 +22,11 @@ export type FindingKind =
   /** A standoff is missing under a hole, or stands where there is no hole. */
   | 'standoff'
   /** A part is not where its mount wants it, or its mount does not exist. */
-  | 'seat';
+  | 'seat'
+  /** There is a gap, but a smaller one than wanted. */
+  | 'tight'
+  /** The tubes of a liquid cooler do not reach its radiator. */
+  | 'tubes';
 
 /** How much it matters: a fault stops the build, a caution asks for a decision, a note is good to know. */
 export type Weight = 'fault' | 'caution' | 'note';

@@ -1,0 +1,116 @@
+/** Slots, sockets and headers that another part makes unusable, or usable only before that part goes in. */
+import type { Feature } from '../parts/body';
+import type { Scene } from '../plan/scene';
+import type { ExaminedPart } from './examined-part';
+import type { Finding } from './finding';
+import { atStart, lowerFirst, type Name, nameOfBox, upperFirst, within } from './part-names';
+import { featuresOf } from './space-findings';
+import type { SpaceIntrusion } from './space-intrusion';
+
+interface Hits {
+  readonly owner: ExaminedPart;
+  readonly feature: Feature;
+  readonly use: SpaceIntrusion[];
+  readonly approach: SpaceIntrusion[];
+}
+
+/** One finding for each feature that something stands before. */
+export function coveredFindings(
+  scene: Scene,
+  parts: readonly ExaminedPart[],
+  intrusions: readonly SpaceIntrusion[],
+): readonly Finding[] {
+  const guests = guestsByMount(parts);
+  const hits = new Map<string, Hits>();
+  for (const intrusion of intrusions) {
+    const box = scene.boxes[intrusion.space]?.body.name ?? '';
+    for (const feature of featuresOf(intrusion.owner, box)) {
+      if (feature.kind === 'power socket' || feature.kind === 'tube fitting') continue;
+      const key = `covered/${intrusion.owner.placed.id}/${feature.id}`;
+      const known = hits.get(key) ?? { owner: intrusion.owner, feature, use: [], approach: [] };
+      hits.set(key, known);
+      if (feature.use.includes(box)) known.use.push(intrusion);
+      else known.approach.push(intrusion);
+    }
+  }
+  return [...hits].flatMap(([id, found]) => {
+    const { owner, feature } = found;
+    const guest = feature.mount === undefined ? undefined : guests.get(`${owner.placed.id}/${feature.mount}`);
+    return sayCovered(scene, id, found, guest);
+  });
+}
+
+function guestsByMount(parts: readonly ExaminedPart[]): ReadonlyMap<string, ExaminedPart> {
+  return new Map(
+    parts.flatMap((part) =>
+      part.placed.seat ? [[`${part.placed.seat.on}/${part.placed.seat.mount}`, part] as const] : [],
+    ),
+  );
+}
+
+function sayCovered(
+  scene: Scene,
+  id: string,
+  { owner, feature, use, approach }: Hits,
+  guest: ExaminedPart | undefined,
+): readonly Finding[] {
+  // What sits in the feature fills it; whether that collides with others is a matter of solids.
+  const spoiling = guest ? [] : use;
+  const inTheWay = (guest ? [...use, ...approach] : approach).filter(
+    (hit) => hit.other !== guest && !isCarriedBy(hit.other, guest),
+  );
+  const hits = spoiling.length > 0 ? spoiling : inTheWay;
+  if (hits.length === 0) return [];
+  const worst = hits.reduce((deepest, next) => (next.millimetres < deepest.millimetres ? next : deepest));
+  const covers = [...new Set(hits.map((hit) => hit.other))];
+  const others = covers.filter((part) => part !== worst.other).map((part) => within(part.name));
+  const cover = coverName(scene, worst);
+  const label = subjectOf(feature, owner);
+  const solid = scene.boxes[worst.solid]?.body.name ?? '';
+  const space = scene.boxes[worst.space]?.body.name ?? '';
+  const shared = {
+    id,
+    kind: 'covered',
+    parts: [worst.other.placed.id, owner.placed.id],
+    faces: [
+      { part: worst.other.placed.id, box: solid },
+      { part: owner.placed.id, box: space },
+    ],
+    feature: feature.id,
+    millimetres: worst.millimetres,
+    overlaps: hits.map((hit) => [hit.space, hit.solid] as const),
+  } as const;
+  const by = [within(cover), ...others].join(' and ');
+  if (spoiling.length > 0)
+    return [
+      {
+        ...shared,
+        weight: feature.required ? 'fault' : 'caution',
+        sentence: `${label} is covered by ${by} and cannot be used.`,
+        waysOut: [],
+      },
+    ];
+  const usable = guest
+    ? `${atStart(guest.name)} can be changed only with ${by} out.`
+    : `${label} can be used only before ${by} ${others.length > 0 || isPlural(cover) ? 'go' : 'goes'} in.`;
+  return [{ ...shared, weight: 'note', sentence: usable, waysOut: [] }];
+}
+
+function isCarriedBy(part: ExaminedPart, carrier: ExaminedPart | undefined): boolean {
+  return carrier !== undefined && part.chain.some((link) => link.carrier === carrier.index);
+}
+
+function coverName(scene: Scene, hit: SpaceIntrusion): Name {
+  const body = scene.boxes[hit.solid]?.body;
+  return body ? nameOfBox(hit.other.placed.kind, hit.other.name, body) : hit.other.name;
+}
+
+function isPlural(name: Name): boolean {
+  return name.text.endsWith('fins');
+}
+
+/** 'Slot 3', 'The USB 3 header': the label as the board gives it. */
+function subjectOf(feature: Feature, owner: ExaminedPart): string {
+  const label = upperFirst(lowerFirst(feature.label));
+  return owner.placed.kind === 'board' ? label : `${label} of ${within(owner.name)}`;
+}

@@ -1,0 +1,126 @@
+/** Conformance with the published component-height zones of a board. */
+import type { Scene, SceneBox } from '../plan/scene';
+import { type Bounds, boundsOfBox, type OrientedBox, transformBox } from '../space/oriented-box';
+import { CONTACT_TOLERANCE_MM } from '../space/tolerance';
+import { invert, type RigidTransform } from '../space/transform';
+import type { ExaminedPart } from './examined-part';
+import type { Finding } from './finding';
+import { atStart, millimetresInWords, nameOfBox, within } from './part-names';
+
+/**
+ * The worst of what one part has to do with the zones of a board: a part mounted on the board that rises above its
+ * zone, or a piece of the enclosure inside one. Undefined when it keeps all of them.
+ */
+export function zoneFinding(scene: Scene, board: ExaminedPart, other: ExaminedPart): Finding | undefined {
+  const zones = board.reserved.flatMap((number) => {
+    const entry = scene.boxes[number];
+    return entry?.body.role === 'zone' ? [entry] : [];
+  });
+  if (zones.length === 0) return undefined;
+  const toBoard = invert(board.placed.pose);
+  if (other.placed.kind === 'enclosure') return obstruction(scene, board, other, zones, toBoard);
+  const mounted = other.chain.some((link) => link.carrier === board.index);
+  // Cards stand in the zones by their own standard, which is another one.
+  return mounted && other.placed.kind !== 'card' ? rise(scene, board, other, zones, toBoard) : undefined;
+}
+
+interface Worst {
+  readonly zone: SceneBox;
+  readonly solid: SceneBox;
+  readonly by: number;
+}
+
+function worstOf(
+  scene: Scene,
+  other: ExaminedPart,
+  zones: readonly SceneBox[],
+  toBoard: RigidTransform,
+  measure: (zone: Bounds, solid: Bounds) => number,
+): Worst | undefined {
+  let worst: Worst | undefined;
+  for (const number of other.solids) {
+    const solid = scene.boxes[number];
+    if (!solid || solid.body.element === 'standoff') continue;
+    const bounds = boundsIn(toBoard, solid.box);
+    for (const zone of zones) {
+      const kept = boundsIn(toBoard, zone.box);
+      if (!sharesFootprint(kept, bounds)) continue;
+      const by = measure(kept, bounds);
+      if (by > CONTACT_TOLERANCE_MM && (worst === undefined || by > worst.by)) worst = { zone, solid, by };
+    }
+  }
+  return worst;
+}
+
+function rise(
+  scene: Scene,
+  board: ExaminedPart,
+  other: ExaminedPart,
+  zones: readonly SceneBox[],
+  toBoard: RigidTransform,
+): Finding | undefined {
+  const limits = zones.filter((zone) => !isForChassis(zone));
+  const worst = worstOf(scene, other, limits, toBoard, (zone, solid) => solid.max[2] - zone.max[2]);
+  if (!worst) return undefined;
+  const subject = nameOfBox(other.placed.kind, other.name, worst.solid.body);
+  const usual = other.placed.kind === 'cooler' ? ' Most tower coolers do.' : '';
+  const limit = boundsIn(toBoard, worst.zone.box).max[2];
+  return {
+    ...shared(board, other, worst),
+    weight: 'note',
+    sentence: `${atStart(subject)} rises ${millimetresInWords(worst.by)} above the ${limit.toFixed(1)} mm that the board’s form allows there.${usual}`,
+    waysOut: [],
+  };
+}
+
+function obstruction(
+  scene: Scene,
+  board: ExaminedPart,
+  enclosure: ExaminedPart,
+  zones: readonly SceneBox[],
+  toBoard: RigidTransform,
+): Finding | undefined {
+  // What lies behind the component side (tray, standoffs, walls beside the board) is not above the zone.
+  const kept = zones.filter((zone) => isForChassis(zone) && !zone.body.name.includes('recommended'));
+  const worst = worstOf(scene, enclosure, kept, toBoard, (zone, solid) =>
+    solid.max[2] <= zone.min[2] + CONTACT_TOLERANCE_MM
+      ? 0
+      : zone.max[2] - Math.max(solid.min[2], zone.min[2]),
+  );
+  if (!worst) return undefined;
+  const subject = nameOfBox(enclosure.placed.kind, enclosure.name, worst.solid.body);
+  return {
+    ...shared(board, enclosure, worst),
+    weight: 'caution',
+    sentence: `${atStart(subject)} stands ${millimetresInWords(worst.by)} inside the height that an enclosure has to leave free above ${within(board.name)}.`,
+    waysOut: [],
+  };
+}
+
+function shared(board: ExaminedPart, other: ExaminedPart, worst: Worst) {
+  return {
+    id: `zone/${board.placed.id}/${other.placed.id}`,
+    kind: 'zone' as const,
+    parts: [other.placed.id, board.placed.id],
+    faces: [
+      { part: other.placed.id, box: worst.solid.body.name },
+      { part: board.placed.id, box: worst.zone.body.name },
+    ],
+    millimetres: -worst.by,
+    overlaps: [],
+  };
+}
+
+function isForChassis(zone: SceneBox): boolean {
+  return zone.body.name.includes('chassis');
+}
+
+function boundsIn(frame: RigidTransform, box: OrientedBox): Bounds {
+  return boundsOfBox(transformBox(frame, box));
+}
+
+function sharesFootprint(a: Bounds, b: Bounds): boolean {
+  return ([0, 1] as const).every(
+    (axis) => Math.min(a.max[axis], b.max[axis]) - Math.max(a.min[axis], b.min[axis]) > CONTACT_TOLERANCE_MM,
+  );
+}

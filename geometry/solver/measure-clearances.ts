@@ -1,0 +1,153 @@
+/** The named clearances from one part to another. */
+import type { Material } from '../parts/body';
+import type { Scene, SceneBox } from '../plan/scene';
+import { type FacingGap, leastFacingGap } from '../space/facing-gap';
+import type { OrientedBox } from '../space/oriented-box';
+import { type AxisName, axisOfRotation, type Rotation } from '../space/rotation';
+import { faceTowards } from '../space/separation';
+import { CONTACT_TOLERANCE_MM } from '../space/tolerance';
+import { dot, negate, type Vector3 } from '../space/vector';
+import type { BoxSelector, ClearanceRule } from './clearance-rule';
+import { clearanceRules } from './clearance-rules';
+import { dimensionLine } from './dimension-line';
+import type { ExaminedPart } from './examined-part';
+import type { Clearance } from './finding';
+import { atStart, millimetresInWords, nameOfBox, upperFirst, within } from './part-names';
+import { boxesPicked } from './picked-boxes';
+
+/** One clearance for each rule that applies from `from` to `to` and finds them facing each other. */
+export function measureClearances(scene: Scene, from: ExaminedPart, to: ExaminedPart): readonly Clearance[] {
+  const found: Clearance[] = [];
+  for (const [index, rule] of clearanceRules.entries()) {
+    if (!applies(scene, rule, from, to)) continue;
+    const directions = directionsOf(rule, from);
+    if (directions.length === 0) continue;
+    const first = narrowed(scene, rule.from, boxesPicked(from, index, 'from'), directions, from);
+    const second = narrowed(scene, rule.to, boxesPicked(to, index, 'to'), directions, to);
+    const least = leastFacingGap(scene.packed, first, second, directions);
+    if (least) found.push(clearanceOf(scene, rule, from, to, least, directions));
+  }
+  return found;
+}
+
+function applies(scene: Scene, rule: ClearanceRule, from: ExaminedPart, to: ExaminedPart): boolean {
+  if (!rule.from.kinds.includes(from.placed.kind) || !rule.to.kinds.includes(to.placed.kind)) return false;
+  if (!rule.seatedToo && (sitsOn(from, to) || sitsOn(to, from))) return false;
+  return seatedAsAsked(scene, rule.from, from) && seatedAsAsked(scene, rule.to, to);
+}
+
+function sitsOn(guest: ExaminedPart, carrier: ExaminedPart): boolean {
+  return guest.chain[0]?.carrier === carrier.index;
+}
+
+function seatedAsAsked(scene: Scene, selector: BoxSelector, part: ExaminedPart): boolean {
+  if (selector.on === undefined) return true;
+  const link = part.chain[0];
+  return link !== undefined && scene.parts[link.carrier]?.kind === selector.on;
+}
+
+/** Unit directions of the rule in the world; none when its frame does not exist. */
+function directionsOf(rule: ClearanceRule, from: ExaminedPart): readonly Vector3[] {
+  const axes = axesOf(rule, from);
+  if (axes === undefined) return [];
+  return rule.directions.map((name) => {
+    const axis = axisOfRotation(axes, name.slice(1) as AxisName);
+    return name.startsWith('-') ? negate(axis) : axis;
+  });
+}
+
+function axesOf(rule: ClearanceRule, from: ExaminedPart): Rotation | undefined {
+  if (rule.frame === 'own') return from.placed.pose.rotation;
+  return rule.frame === 'board' ? from.boardAxes : from.enclosureAxes;
+}
+
+/** Leaves out what the selector does not mean in these directions. */
+function narrowed(
+  scene: Scene,
+  selector: BoxSelector,
+  boxes: readonly number[],
+  directions: readonly Vector3[],
+  part: ExaminedPart,
+): readonly number[] {
+  if (!selector.across && !selector.standsOut) return boxes;
+  return boxes.filter((number) => {
+    const box = scene.boxes[number]?.box;
+    if (box === undefined) return false;
+    if (selector.across && !directions.some((direction) => standsAcross(box, direction))) return false;
+    return !selector.standsOut || directions.some((direction) => reachesFurther(scene, box, part, direction));
+  });
+}
+
+/** Cosine of the angle up to which a sheet still counts as standing across a direction: 30 degrees. */
+const ACROSS_COSINE = Math.sqrt(3) / 2;
+
+function standsAcross(box: OrientedBox, direction: Vector3): boolean {
+  const thinnest = Math.min(...box.half);
+  const axis = box.half.indexOf(thinnest);
+  const name: AxisName = axis === 0 ? 'x' : axis === 1 ? 'y' : 'z';
+  return Math.abs(dot(axisOfRotation(box.rotation, name), direction)) >= ACROSS_COSINE;
+}
+
+function reachesFurther(scene: Scene, box: OrientedBox, part: ExaminedPart, direction: Vector3): boolean {
+  const reach = reachOf(box, direction);
+  return part.solids.every((number) => {
+    const solid = scene.boxes[number]?.box;
+    return solid === undefined || reachOf(solid, direction) < reach - CONTACT_TOLERANCE_MM;
+  });
+}
+
+/** How far a box reaches along a direction, mm from the world origin. */
+function reachOf(box: OrientedBox, direction: Vector3): number {
+  const { centre, half, rotation } = box;
+  return (
+    dot(centre, direction) +
+    half[0] * Math.abs(dot(axisOfRotation(rotation, 'x'), direction)) +
+    half[1] * Math.abs(dot(axisOfRotation(rotation, 'y'), direction)) +
+    half[2] * Math.abs(dot(axisOfRotation(rotation, 'z'), direction))
+  );
+}
+
+function clearanceOf(
+  scene: Scene,
+  rule: ClearanceRule,
+  from: ExaminedPart,
+  to: ExaminedPart,
+  least: FacingGap,
+  directions: readonly Vector3[],
+): Clearance {
+  const a = scene.boxes[least.a];
+  const b = scene.boxes[least.b];
+  const direction = directions[least.direction];
+  if (!a || !b || !direction) throw new RangeError('a box of the pair is not in the scene');
+  const target = nameOfBox(to.placed.kind, to.name, b.body);
+  return {
+    id: `${rule.id}/${from.placed.id}/${to.placed.id}`,
+    rule: rule.id,
+    title: upperFirst(rule.title.replace('{part}', titleOf(from))),
+    towards: `to ${target.text}`,
+    parts: [from.placed.id, to.placed.id],
+    from: { part: from.placed.id, box: a.body.name, face: faceTowards(a.box, direction, 1) },
+    to: { part: to.placed.id, box: b.body.name, face: faceTowards(b.box, direction, -1) },
+    direction,
+    millimetres: least.gap,
+    wanted: scene.wantedGaps[rule.id] ?? wantedTo(rule, b.body.material),
+    fit: least.gap < 0 ? 'interference fit' : 'clearance fit',
+    points: dimensionLine(scene.packed, least.a, least.b, direction, least.gap),
+    sentence: sentenceOf(from, a, within(target), least.gap),
+  };
+}
+
+function titleOf(part: ExaminedPart): string {
+  return part.placed.label;
+}
+
+function wantedTo(rule: ClearanceRule, material: Material | undefined): number {
+  return material === 'glass' ? (rule.wanted.toGlass ?? rule.wanted.millimetres) : rule.wanted.millimetres;
+}
+
+function sentenceOf(from: ExaminedPart, box: SceneBox, target: string, gap: number): string {
+  const subject = atStart(nameOfBox(from.placed.kind, from.name, box.body));
+  if (gap === 0) return `${subject} just touches ${target}.`;
+  const verb = gap < 0 ? 'overlaps' : 'clears';
+  return `${subject} ${verb} ${target} by ${millimetresInWords(gap)}.`;
+}

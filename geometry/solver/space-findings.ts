@@ -1,0 +1,114 @@
+/** What the solver says about reserved space that is not free. */
+import type { Feature } from '../parts/body';
+import type { Scene } from '../plan/scene';
+import type { ExaminedPart } from './examined-part';
+import type { Finding, Weight } from './finding';
+import { atStart, lowerFirst, millimetresInWords, type Name, nameOfBox, within } from './part-names';
+import type { SpaceIntrusion } from './space-intrusion';
+
+/** Kinds of feature that a plug or tube fills; the others are 'covered' when something stands in their space. */
+const FILLED_BY_LEAD: ReadonlySet<Feature['kind']> = new Set<Feature['kind']>([
+  'power socket',
+  'tube fitting',
+]);
+
+/** One finding for each space (all spaces of one socket together) and each part standing in it. */
+export function spaceFindings(scene: Scene, intrusions: readonly SpaceIntrusion[]): readonly Finding[] {
+  const groups = new Map<string, SpaceIntrusion[]>();
+  for (const intrusion of intrusions) {
+    const body = scene.boxes[intrusion.space]?.body;
+    if (!body) continue;
+    const features = featuresOf(intrusion.owner, body.name);
+    if (features.some((feature) => !FILLED_BY_LEAD.has(feature.kind))) continue;
+    const [only, ...more] = features;
+    const about = only && more.length === 0 ? only.id : body.name;
+    const key = `intrusion/${intrusion.owner.placed.id}/${about}/${intrusion.other.placed.id}`;
+    const group = groups.get(key);
+    if (group) group.push(intrusion);
+    else groups.set(key, [intrusion]);
+  }
+  return [...groups].map(([id, group]) => findingOf(scene, id, group));
+}
+
+/** Features whose use or approach needs the box. */
+export function featuresOf(part: ExaminedPart, box: string): readonly Feature[] {
+  return part.placed.model.features.filter(
+    (feature) => feature.use.includes(box) || feature.approach.includes(box),
+  );
+}
+
+function findingOf(scene: Scene, id: string, group: readonly SpaceIntrusion[]): Finding {
+  const worst = group.reduce((deepest, next) => (severity(next) > severity(deepest) ? next : deepest));
+  const { owner, other } = worst;
+  const space = scene.boxes[worst.space]?.body;
+  const solid = scene.boxes[worst.solid]?.body;
+  if (!space || !solid) throw new RangeError('a box of the pair is not in the scene');
+  const [feature] = featuresOf(owner, space.name);
+  const obstacle = nameOfBox(other.placed.kind, other.name, solid);
+  const said = worst.air
+    ? sayAir(group, owner, space.name, obstacle)
+    : sayPlug(worst, feature, space.role, nameOfBox(owner.placed.kind, owner.name, space), obstacle);
+  return {
+    id,
+    kind: 'intrusion',
+    parts: [owner.placed.id, other.placed.id],
+    faces: [
+      { part: owner.placed.id, box: space.name },
+      { part: other.placed.id, box: solid.name },
+    ],
+    ...(feature ? { feature: feature.id } : {}),
+    overlaps: group.map((intrusion) => [intrusion.space, intrusion.solid] as const),
+    waysOut: [],
+    ...said,
+  };
+}
+
+/** Depth of an intrusion, or of the air it takes. */
+function severity(intrusion: SpaceIntrusion): number {
+  return intrusion.air ? intrusion.air.wanted - intrusion.air.left : -intrusion.millimetres;
+}
+
+type Said = Pick<Finding, 'weight' | 'millimetres' | 'sentence'>;
+
+function sayPlug(
+  worst: SpaceIntrusion,
+  feature: Feature | undefined,
+  role: string,
+  space: Name,
+  obstacle: Name,
+): Said {
+  const missing = millimetresInWords(worst.millimetres);
+  const { millimetres } = worst;
+  if (role === 'hand space') {
+    const sentence = `${atStart(obstacle)} stands where a hand has to reach ${within(worst.owner.name)}.`;
+    return { weight: 'note', millimetres, sentence };
+  }
+  const weight: Weight = feature?.required ? 'fault' : 'caution';
+  const sentence = `${atStart(space)} has too little room: ${within(obstacle)} takes ${missing} of it.`;
+  return { weight, millimetres, sentence };
+}
+
+/** Less air than this share of the wanted depth, or more than this share of the area, asks for a decision. */
+const ENOUGH_DEPTH_SHARE = 0.5;
+const SMALL_AREA_SHARE = 0.25;
+
+function sayAir(group: readonly SpaceIntrusion[], owner: ExaminedPart, space: string, obstacle: Name): Said {
+  const wanted = group[0]?.air?.wanted ?? 0;
+  const left = Math.min(...group.map((intrusion) => intrusion.air?.left ?? wanted));
+  const share = Math.min(
+    1,
+    group.reduce((sum, intrusion) => sum + (intrusion.air?.share ?? 0), 0),
+  );
+  const serious = left < ENOUGH_DEPTH_SHARE * wanted && share > SMALL_AREA_SHARE;
+  const area = share < 0.995 ? ` over ${Math.max(1, Math.round(100 * share))} % of its area` : '';
+  const whose = space.replace(/^breathing space,? ?/, '');
+  const fan =
+    whose === '' || owner.placed.kind === 'fan'
+      ? within(owner.name)
+      : `the ${lowerFirst(whose)} of ${within(owner.name)}`;
+  return {
+    weight: serious ? 'caution' : 'note',
+    millimetres: left - wanted,
+    sentence: `${atStart(obstacle)} leaves ${fan} ${left.toFixed(1)} mm of the ${wanted.toFixed(1)} mm of air wanted${area}.`,
+  };
+}

@@ -1,0 +1,140 @@
+import { BOUNDS_STRIDE, type PackedBoxes } from './packed-boxes';
+import { interiorsOverlap } from './separation';
+import { CONTACT_TOLERANCE_MM } from './tolerance';
+import { createTravelInterval, travelIntervalPacked } from './travel';
+
+/**
+ * What one body meets of another: every pair of boxes that overlap, and how far the first body may go in the six
+ * world directions (in the order of `FACE_NAMES`) before it meets the second. Infinity and -1 where it never does.
+ */
+export interface BodyScan {
+  readonly distance: Float64Array;
+  readonly box: Int32Array;
+  readonly otherBox: Int32Array;
+  /** Box numbers, two for each overlapping pair: of the first body, of the second. */
+  readonly overlaps: number[];
+}
+
+const interval = createTravelInterval();
+
+export function createBodyScan(): BodyScan {
+  return {
+    distance: new Float64Array(6),
+    box: new Int32Array(6),
+    otherBox: new Int32Array(6),
+    overlaps: [],
+  };
+}
+
+export function clearBodyScan(scan: BodyScan): void {
+  scan.distance.fill(Infinity);
+  scan.box.fill(-1);
+  scan.otherBox.fill(-1);
+  scan.overlaps.length = 0;
+}
+
+/** World bounds (least x, y, z, greatest x, y, z) of some boxes of a set; least above greatest for none. */
+export function boundsOfSome(packed: PackedBoxes, boxes: readonly number[]): Float64Array {
+  const bounds = Float64Array.of(Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity);
+  for (const box of boxes) {
+    const at = box * BOUNDS_STRIDE;
+    for (let axis = 0; axis < 3; axis++) {
+      bounds[axis] = Math.min(bounds[axis]!, packed.bounds[at + axis]!);
+      bounds[3 + axis] = Math.max(bounds[3 + axis]!, packed.bounds[at + 3 + axis]!);
+    }
+  }
+  return bounds;
+}
+
+/**
+ * Adds to `scan` what the boxes `mine` meet of the boxes `theirs`. `theirBounds` holds all of `theirs`. Exact for
+ * oriented boxes; bodies that overlap cannot move at all (distance 0).
+ */
+export function scanBodies(
+  packed: PackedBoxes,
+  mine: readonly number[],
+  theirs: readonly number[],
+  theirBounds: Float64Array,
+  scan: BodyScan,
+): void {
+  const { bounds, aligned } = packed;
+  for (const i of mine) {
+    if (axesInCommon(bounds, i * BOUNDS_STRIDE, theirBounds, 0) < 2) continue;
+    for (const j of theirs) {
+      if (axesInCommon(bounds, i * BOUNDS_STRIDE, bounds, j * BOUNDS_STRIDE) < 2) continue;
+      if (aligned[i] === 1 && aligned[j] === 1) scanAligned(bounds, i, j, scan);
+      else scanTurned(packed, i, j, scan);
+    }
+  }
+}
+
+/** Calls back for every box of `mine` and every box of `theirs` whose interiors overlap. */
+export function visitOverlaps(
+  packed: PackedBoxes,
+  mine: readonly number[],
+  theirs: readonly number[],
+  theirBounds: Float64Array,
+  visit: (i: number, j: number) => void,
+): void {
+  const { bounds } = packed;
+  for (const i of mine) {
+    if (axesInCommon(bounds, i * BOUNDS_STRIDE, theirBounds, 0) < 3) continue;
+    for (const j of theirs) {
+      if (axesInCommon(bounds, i * BOUNDS_STRIDE, bounds, j * BOUNDS_STRIDE) < 3) continue;
+      if (interiorsOverlap(packed, i, j)) visit(i, j);
+    }
+  }
+}
+
+/** Over how many world axes two ranges overlap by more than the contact tolerance. */
+function axesInCommon(first: Float64Array, a: number, second: Float64Array, b: number): number {
+  let count = 0;
+  for (let axis = 0; axis < 3; axis++) {
+    const from = Math.max(first[a + axis]!, second[b + axis]!);
+    const to = Math.min(first[a + 3 + axis]!, second[b + 3 + axis]!);
+    if (to - from > CONTACT_TOLERANCE_MM) count++;
+  }
+  return count;
+}
+
+function scanAligned(bounds: Float64Array, i: number, j: number, scan: BodyScan): void {
+  const a = i * BOUNDS_STRIDE;
+  const b = j * BOUNDS_STRIDE;
+  for (let axis = 0; axis < 3; axis++) {
+    const after = bounds[b + axis]! - bounds[a + 3 + axis]!;
+    const before = bounds[a + axis]! - bounds[b + 3 + axis]!;
+    if (Math.max(after, before) < -CONTACT_TOLERANCE_MM) continue;
+    const face = after >= before ? 2 * axis + 1 : 2 * axis;
+    keepNearest(scan, face, Math.max(after, before), i, j);
+    return;
+  }
+  keepOverlap(scan, i, j);
+}
+
+function scanTurned(packed: PackedBoxes, i: number, j: number, scan: BodyScan): void {
+  if (interiorsOverlap(packed, i, j)) {
+    keepOverlap(scan, i, j);
+    return;
+  }
+  for (let axis = 0; axis < 3; axis++) {
+    const x = axis === 0 ? 1 : 0;
+    const y = axis === 1 ? 1 : 0;
+    const z = axis === 2 ? 1 : 0;
+    if (!travelIntervalPacked(packed, i, j, x, y, z, interval)) continue;
+    if (interval.leave > CONTACT_TOLERANCE_MM) keepNearest(scan, 2 * axis + 1, interval.enter, i, j);
+    else if (interval.enter < -CONTACT_TOLERANCE_MM) keepNearest(scan, 2 * axis, -interval.leave, i, j);
+  }
+}
+
+function keepOverlap(scan: BodyScan, i: number, j: number): void {
+  scan.overlaps.push(i, j);
+  for (let face = 0; face < 6; face++) keepNearest(scan, face, 0, i, j);
+}
+
+function keepNearest(scan: BodyScan, face: number, travel: number, i: number, j: number): void {
+  const distance = travel <= CONTACT_TOLERANCE_MM ? 0 : travel;
+  if (distance >= scan.distance[face]!) return;
+  scan.distance[face] = distance;
+  scan.box[face] = i;
+  scan.otherBox[face] = j;
+}
