@@ -20,8 +20,8 @@ function shortestWayBack(graph: Graph, start: string): string[] | undefined {
 }
 
 /**
- * Every knot of a directed graph, each named once by the shortest way round from its alphabetically first
- * member: ['a', 'b', 'a'].
+ * Cycles of a directed graph, until every node that lies on one has been named. Each is the shortest way round
+ * from its first node: ['a', 'b', 'a'].
  */
 export function findCycles(graph: Graph): string[][] {
   const named = new Set<string>();
