@@ -1,25 +1,33 @@
 import type { BodySet } from './body-set';
 import { BOUNDS_STRIDE } from './packed-boxes';
 import { signedDistance } from './separation';
+import { CONTACT_TOLERANCE_MM } from './tolerance';
 
 /** Told a pair of boxes of two bodies and their signed distance, mm (as `Separation.distance`). */
 export type NearPairVisitor = (box: number, otherBox: number, otherBody: number, distance: number) => void;
 
 /**
  * Every pair of a box of `body` and a box of another body that overlaps, touches, or is at most `limit` mm apart.
- * The question after one part has moved; allocates nothing.
+ * The question after one part has moved; allocates nothing. One range a body stands in front of the boxes.
  */
 export function visitNearPairs(bodies: BodySet, body: number, limit: number, visit: NearPairVisitor): void {
   const { bounds, starts, count } = bodies;
+  const at = body * BOUNDS_STRIDE;
+  const x0 = bounds[at]! - limit;
+  const y0 = bounds[at + 1]! - limit;
+  const z0 = bounds[at + 2]! - limit;
+  const x1 = bounds[at + 3]! + limit;
+  const y1 = bounds[at + 4]! + limit;
+  const z1 = bounds[at + 5]! + limit;
+  const first = starts[body]!;
+  const end = starts[body + 1]!;
   for (let other = 0; other < count; other++) {
-    if (other === body || gapOfBounds(bounds, body, other) > limit) continue;
-    for (let i = starts[body]!; i < starts[body + 1]!; i++) {
-      for (let j = starts[other]!; j < starts[other + 1]!; j++) {
-        if (gapOfBounds(bodies.packed.bounds, i, j) > limit) continue;
-        const distance = signedDistance(bodies.packed, i, j);
-        if (distance <= limit) visit(i, j, other, distance);
-      }
-    }
+    const b = other * BOUNDS_STRIDE;
+    if (bounds[b]! > x1 || bounds[b + 3]! < x0) continue;
+    if (bounds[b + 1]! > y1 || bounds[b + 4]! < y0) continue;
+    if (bounds[b + 2]! > z1 || bounds[b + 5]! < z0) continue;
+    if (other === body) continue;
+    for (let box = first; box < end; box++) nearInBody(bodies, box, other, limit, visit);
   }
 }
 
@@ -36,12 +44,48 @@ export function visitAllNearPairs(
   }
 }
 
-/** The widest gap between two ranges over the three axes, mm: a lower bound of the distance of what is in them. */
-function gapOfBounds(bounds: Float64Array, i: number, j: number): number {
-  const a = i * BOUNDS_STRIDE;
-  const b = j * BOUNDS_STRIDE;
-  const x = Math.max(bounds[b]! - bounds[a + 3]!, bounds[a]! - bounds[b + 3]!);
-  const y = Math.max(bounds[b + 1]! - bounds[a + 4]!, bounds[a + 1]! - bounds[b + 4]!);
-  const z = Math.max(bounds[b + 2]! - bounds[a + 5]!, bounds[a + 2]! - bounds[b + 5]!);
-  return x > y ? Math.max(x, z) : Math.max(y, z);
+/** The boxes of one body near one box; pairs along the world axes are settled from their bounds alone. */
+function nearInBody(
+  bodies: BodySet,
+  box: number,
+  other: number,
+  limit: number,
+  visit: NearPairVisitor,
+): void {
+  const { packed, starts } = bodies;
+  const { bounds, aligned } = packed;
+  const end = starts[other + 1]!;
+  const a = box * BOUNDS_STRIDE;
+  const x0 = bounds[a]!;
+  const y0 = bounds[a + 1]!;
+  const z0 = bounds[a + 2]!;
+  const x1 = bounds[a + 3]!;
+  const y1 = bounds[a + 4]!;
+  const z1 = bounds[a + 5]!;
+  const straight = aligned[box] === 1;
+  for (let otherBox = starts[other]!; otherBox < end; otherBox++) {
+    const b = otherBox * BOUNDS_STRIDE;
+    const x = Math.max(bounds[b]! - x1, x0 - bounds[b + 3]!);
+    if (x > limit) continue;
+    const y = Math.max(bounds[b + 1]! - y1, y0 - bounds[b + 4]!);
+    if (y > limit) continue;
+    const z = Math.max(bounds[b + 2]! - z1, z0 - bounds[b + 5]!);
+    if (z > limit) continue;
+    const distance =
+      straight && aligned[otherBox] === 1
+        ? alignedDistanceOf(x, y, z)
+        : signedDistance(packed, box, otherBox);
+    if (distance <= limit) visit(box, otherBox, other, distance);
+  }
+}
+
+/** Signed distance of two boxes along the axes from their gap on each axis. */
+function alignedDistanceOf(x: number, y: number, z: number): number {
+  const most = Math.max(x, y, z);
+  if (Math.abs(most) <= CONTACT_TOLERANCE_MM) return 0;
+  if (most < 0) return most;
+  const gx = Math.max(x, 0);
+  const gy = Math.max(y, 0);
+  const gz = Math.max(z, 0);
+  return Math.sqrt(gx * gx + gy * gy + gz * gz);
 }

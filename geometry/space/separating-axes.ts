@@ -1,4 +1,4 @@
-import { ROUNDOFF } from './tolerance';
+import { CONTACT_TOLERANCE_MM, ROUNDOFF } from './tolerance';
 
 /*
  * The pair of boxes in hand, in the frame of box a: written by `loadPair`, read by the routines of this folder.
@@ -20,6 +20,8 @@ export const PAIR_B = 24;
 export const PAIR_N = 27;
 /** Number of that axis: 0 to 2 faces of a, 3 to 5 faces of b, 6 + 3 i + j edge i of a across edge j of b. */
 export const PAIR_AXIS = 30;
+/** Largest separation found so far. */
+const PAIR_BEST = 31;
 
 /** Below this squared sine two edges count as parallel: their common normal would move the result by 1e-14 of their length. */
 const PARALLEL_SINE_SQUARED = 1e-28;
@@ -31,16 +33,30 @@ export function loadPair(shapes: Float64Array, oa: number, ob: number): void {
   const dx = shapes[ob]! - shapes[oa]!;
   const dy = shapes[ob + 1]! - shapes[oa + 1]!;
   const dz = shapes[ob + 2]! - shapes[oa + 2]!;
+  const b0 = shapes[ob + 6]!;
+  const b1 = shapes[ob + 7]!;
+  const b2 = shapes[ob + 8]!;
+  const b3 = shapes[ob + 9]!;
+  const b4 = shapes[ob + 10]!;
+  const b5 = shapes[ob + 11]!;
+  const b6 = shapes[ob + 12]!;
+  const b7 = shapes[ob + 13]!;
+  const b8 = shapes[ob + 14]!;
   for (let i = 0; i < 3; i++) {
-    const ax = shapes[oa + 6 + i]!;
-    const ay = shapes[oa + 9 + i]!;
-    const az = shapes[oa + 12 + i]!;
-    for (let j = 0; j < 3; j++) {
-      const r = ax * shapes[ob + 6 + j]! + ay * shapes[ob + 9 + j]! + az * shapes[ob + 12 + j]!;
-      pair[PAIR_R + 3 * i + j] = r;
-      pair[PAIR_ABS + 3 * i + j] = Math.abs(r);
-    }
-    pair[PAIR_D + i] = ax * dx + ay * dy + az * dz;
+    const x = shapes[oa + 6 + i]!;
+    const y = shapes[oa + 9 + i]!;
+    const z = shapes[oa + 12 + i]!;
+    const row = 3 * i;
+    const r0 = x * b0 + y * b3 + z * b6;
+    const r1 = x * b1 + y * b4 + z * b7;
+    const r2 = x * b2 + y * b5 + z * b8;
+    pair[row] = r0;
+    pair[row + 1] = r1;
+    pair[row + 2] = r2;
+    pair[PAIR_ABS + row] = Math.abs(r0);
+    pair[PAIR_ABS + row + 1] = Math.abs(r1);
+    pair[PAIR_ABS + row + 2] = Math.abs(r2);
+    pair[PAIR_D + i] = x * dx + y * dy + z * dz;
     pair[PAIR_A + i] = shapes[oa + 3 + i]!;
     pair[PAIR_B + i] = shapes[ob + 3 + i]!;
   }
@@ -58,59 +74,118 @@ export function pairScale(): number {
  * a lower bound of the distance when positive. An edge axis must beat the face axes by more than roundoff.
  */
 export function bestAxis(): number {
-  let best = -Infinity;
-  let axis = 0;
+  pair[PAIR_BEST] = -Infinity;
+  tryFaces(-Infinity);
+  const slack = ROUNDOFF * pairScale();
+  pair[PAIR_BEST] = pair[PAIR_BEST]! + slack;
+  const faceAxis = pair[PAIR_AXIS];
+  tryEdges(Infinity);
+  if (pair[PAIR_AXIS] === faceAxis) pair[PAIR_BEST] = pair[PAIR_BEST]! - slack;
+  writeNormal(pair[PAIR_AXIS]!);
+  return pair[PAIR_BEST]!;
+}
+
+/** Whether the loaded pair overlaps by more than the contact tolerance on all 15 axes; stops at the first it does not. */
+export function interiorsMeet(): boolean {
+  pair[PAIR_BEST] = -CONTACT_TOLERANCE_MM;
+  return !tryFaces(-CONTACT_TOLERANCE_MM) && !tryEdges(-CONTACT_TOLERANCE_MM);
+}
+
+/** Raises `PAIR_BEST` to the largest separation over the six face axes; stops, true, above `enough` if that is finite. */
+function tryFaces(enough: number): boolean {
+  const stop = enough > -Infinity;
+  const b0 = pair[PAIR_B]!;
+  const b1 = pair[PAIR_B + 1]!;
+  const b2 = pair[PAIR_B + 2]!;
   for (let k = 0; k < 3; k++) {
+    const row = PAIR_ABS + 3 * k;
     const separation =
       Math.abs(pair[PAIR_D + k]!) -
       pair[PAIR_A + k]! -
-      pair[PAIR_B]! * pair[PAIR_ABS + 3 * k]! -
-      pair[PAIR_B + 1]! * pair[PAIR_ABS + 3 * k + 1]! -
-      pair[PAIR_B + 2]! * pair[PAIR_ABS + 3 * k + 2]!;
-    if (separation > best) {
-      best = separation;
-      axis = k;
+      b0 * pair[row]! -
+      b1 * pair[row + 1]! -
+      b2 * pair[row + 2]!;
+    if (separation > pair[PAIR_BEST]!) {
+      pair[PAIR_BEST] = separation;
+      pair[PAIR_AXIS] = k;
+      if (stop) return true;
     }
   }
+  const a0 = pair[PAIR_A]!;
+  const a1 = pair[PAIR_A + 1]!;
+  const a2 = pair[PAIR_A + 2]!;
+  const d0 = pair[PAIR_D]!;
+  const d1 = pair[PAIR_D + 1]!;
+  const d2 = pair[PAIR_D + 2]!;
   for (let k = 0; k < 3; k++) {
-    const along = distanceAlongB(k);
+    const along = d0 * pair[k]! + d1 * pair[3 + k]! + d2 * pair[6 + k]!;
     const separation =
       Math.abs(along) -
       pair[PAIR_B + k]! -
-      pair[PAIR_A]! * pair[PAIR_ABS + k]! -
-      pair[PAIR_A + 1]! * pair[PAIR_ABS + 3 + k]! -
-      pair[PAIR_A + 2]! * pair[PAIR_ABS + 6 + k]!;
+      a0 * pair[PAIR_ABS + k]! -
+      a1 * pair[PAIR_ABS + 3 + k]! -
+      a2 * pair[PAIR_ABS + 6 + k]!;
+    const best = pair[PAIR_BEST]!;
     if (separation > best + ROUNDOFF * Math.abs(best)) {
-      best = separation;
-      axis = 3 + k;
+      pair[PAIR_BEST] = separation;
+      pair[PAIR_AXIS] = 3 + k;
+      if (stop) return true;
     }
   }
-  const slack = ROUNDOFF * pairScale();
-  for (let i = 0; i < 3; i++) {
-    for (let j = 0; j < 3; j++) {
-      const separation = edgeSeparation(i, j);
-      if (separation > best + slack) {
-        best = separation;
-        axis = 6 + 3 * i + j;
-      }
-    }
-  }
-  pair[PAIR_AXIS] = axis;
-  writeNormal(axis);
-  return best;
+  return false;
 }
 
-/** Centre distance along axis k of b. */
-function distanceAlongB(k: number): number {
-  return (
-    pair[PAIR_D]! * pair[PAIR_R + k]! +
-    pair[PAIR_D + 1]! * pair[PAIR_R + 3 + k]! +
-    pair[PAIR_D + 2]! * pair[PAIR_R + 6 + k]!
-  );
+/** Raises `PAIR_BEST` by the nine edge axes; stops, true, at the first above `enough`. */
+function tryEdges(enough: number): boolean {
+  const b0 = pair[PAIR_B]!;
+  const b1 = pair[PAIR_B + 1]!;
+  const b2 = pair[PAIR_B + 2]!;
+  for (let i = 0; i < 3; i++) {
+    const i1 = i === 2 ? 0 : i + 1;
+    const i2 = i === 0 ? 2 : i - 1;
+    const a1 = pair[PAIR_A + i1]!;
+    const a2 = pair[PAIR_A + i2]!;
+    const d1 = pair[PAIR_D + i1]!;
+    const d2 = pair[PAIR_D + i2]!;
+    const p0 = pair[3 * i1]!;
+    const p1 = pair[3 * i1 + 1]!;
+    const p2 = pair[3 * i1 + 2]!;
+    const q0 = pair[3 * i2]!;
+    const q1 = pair[3 * i2 + 1]!;
+    const q2 = pair[3 * i2 + 2]!;
+    const s0 = pair[PAIR_ABS + 3 * i]!;
+    const s1 = pair[PAIR_ABS + 3 * i + 1]!;
+    const s2 = pair[PAIR_ABS + 3 * i + 2]!;
+    const e0 = Math.abs(d2 * p0 - d1 * q0) - a1 * Math.abs(q0) - a2 * Math.abs(p0) - b1 * s2 - b2 * s1;
+    const e1 = Math.abs(d2 * p1 - d1 * q1) - a1 * Math.abs(q1) - a2 * Math.abs(p1) - b2 * s0 - b0 * s2;
+    const e2 = Math.abs(d2 * p2 - d1 * q2) - a1 * Math.abs(q2) - a2 * Math.abs(p2) - b0 * s1 - b1 * s0;
+    if (tryEdge(i, 0, e0, p0 * p0 + q0 * q0) > enough) return true;
+    if (tryEdge(i, 1, e1, p1 * p1 + q1 * q1) > enough) return true;
+    if (tryEdge(i, 2, e2, p2 * p2 + q2 * q2) > enough) return true;
+  }
+  return false;
+}
+
+/** Raises `PAIR_BEST` to a separation given times the sine of the angle between the edges; returns the better one. */
+function tryEdge(i: number, j: number, timesSine: number, sineSquared: number): number {
+  const best = pair[PAIR_BEST]!;
+  let separation: number;
+  if (sineSquared < NEARLY_PARALLEL_SINE_SQUARED) {
+    separation = edgeSeparation(i, j);
+  } else {
+    // The sine is at most 1, so these two leave the division out where it cannot win.
+    if (timesSine <= 0 && timesSine <= best) return best;
+    if (timesSine > 0 && best > 0 && timesSine * timesSine <= best * best * sineSquared) return best;
+    separation = timesSine / Math.sqrt(sineSquared);
+  }
+  if (separation <= best) return best;
+  pair[PAIR_BEST] = separation;
+  pair[PAIR_AXIS] = 6 + 3 * i + j;
+  return separation;
 }
 
 /** Separation along the common normal of edge i of a and edge j of b; -Infinity when they are parallel. */
-export function edgeSeparation(i: number, j: number): number {
+function edgeSeparation(i: number, j: number): number {
   const i1 = (i + 1) % 3;
   const i2 = (i + 2) % 3;
   const j1 = (j + 1) % 3;

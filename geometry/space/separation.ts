@@ -2,7 +2,17 @@ import { closest, closestDistance, crossingEdges } from './closest-features';
 import { type FaceName, facesOfFeature } from './face-names';
 import type { OrientedBox } from './oriented-box';
 import { BOUNDS_STRIDE, PackedBoxes, SHAPE_STRIDE } from './packed-boxes';
-import { bestAxis, loadPair, PAIR_AXIS, PAIR_B, PAIR_D, PAIR_N, PAIR_R, pair } from './separating-axes';
+import {
+  bestAxis,
+  interiorsMeet,
+  loadPair,
+  PAIR_AXIS,
+  PAIR_B,
+  PAIR_D,
+  PAIR_N,
+  PAIR_R,
+  pair,
+} from './separating-axes';
 import { CONTACT_TOLERANCE_MM } from './tolerance';
 import type { Vector3 } from './vector';
 
@@ -102,7 +112,11 @@ export function signedDistance(packed: PackedBoxes, i: number, j: number): numbe
 
 /** Whether the interiors of boxes i and j overlap by more than the contact tolerance. */
 export function interiorsOverlap(packed: PackedBoxes, i: number, j: number): boolean {
-  return signedDistance(packed, i, j) < 0;
+  if (packed.aligned[i] === 1 && packed.aligned[j] === 1) {
+    return alignedDistance(packed.bounds, i * BOUNDS_STRIDE, j * BOUNDS_STRIDE) < -CONTACT_TOLERANCE_MM;
+  }
+  loadPair(packed.shapes, i * SHAPE_STRIDE, j * SHAPE_STRIDE);
+  return interiorsMeet();
 }
 
 /**

@@ -1,9 +1,9 @@
 import type { FaceName } from './face-names';
 import type { OrientedBox } from './oriented-box';
-import { PackedBoxes, SHAPE_STRIDE } from './packed-boxes';
+import { BOUNDS_STRIDE, PackedBoxes, SHAPE_STRIDE } from './packed-boxes';
 import { loadPair, PAIR_A, PAIR_ABS, PAIR_B, PAIR_D, PAIR_R, pair } from './separating-axes';
 import { faceTowards } from './separation';
-import { CONTACT_TOLERANCE_MM } from './tolerance';
+import { CONTACT_TOLERANCE_MM, ROUNDOFF } from './tolerance';
 import type { Vector3 } from './vector';
 
 /**
@@ -13,11 +13,15 @@ import type { Vector3 } from './vector';
 export interface TravelInterval {
   enter: number;
   leave: number;
+  /** Whether an overlap deeper than the contact tolerance lies ahead (at some t > 0) or is there already. */
+  ahead: boolean;
+  /** The same for travel backwards (at some t < 0). */
+  behind: boolean;
   readonly normal: Float64Array;
 }
 
 export function createTravelInterval(): TravelInterval {
-  return { enter: 0, leave: 0, normal: new Float64Array(3) };
+  return { enter: 0, leave: 0, ahead: false, behind: false, normal: new Float64Array(3) };
 }
 
 /** How far a body can go before it meets something. */
@@ -51,8 +55,15 @@ const ALONG_FACE = 1e-12;
 
 const twoBoxes = new PackedBoxes(2);
 const interval = createTravelInterval();
-/** Working numbers of the interval: enter, leave, enter and leave of an overlap deeper than the tolerance, axis. */
+/** The interval being narrowed, at the offsets below. */
 const span = new Float64Array(5);
+const ENTER = 0;
+const LEAVE = 1;
+/** The same for an overlap deeper than the contact tolerance. */
+const DEEP_ENTER = 2;
+const DEEP_LEAVE = 3;
+/** The axis that set `ENTER`. */
+const AXIS = 4;
 const along = new Float64Array(3);
 
 /**
@@ -81,22 +92,71 @@ export function travelIntervalPacked(
   out: TravelInterval,
 ): boolean {
   const shapes = packed.shapes;
-  const oa = i * SHAPE_STRIDE;
-  loadPair(shapes, oa, j * SHAPE_STRIDE);
-  for (let k = 0; k < 3; k++) {
-    along[k] = shapes[oa + 6 + k]! * x + shapes[oa + 9 + k]! * y + shapes[oa + 12 + k]! * z;
+  if (!boundsMeet(packed.bounds, i, j, x, y, z)) return false;
+  if (packed.aligned[i] === 1 && packed.aligned[j] === 1) {
+    const axis = span[AXIS]!;
+    const sense = (axis === 0 ? x : axis === 1 ? y : z) < 0 ? -1 : 1;
+    for (let k = 0; k < 3; k++) out.normal[k] = k === axis ? sense : 0;
+  } else {
+    const oa = i * SHAPE_STRIDE;
+    loadPair(shapes, oa, j * SHAPE_STRIDE);
+    for (let k = 0; k < 3; k++) {
+      along[k] = shapes[oa + 6 + k]! * x + shapes[oa + 9 + k]! * y + shapes[oa + 12 + k]! * z;
+    }
+    const still = ALONG_FACE * Math.sqrt(x * x + y * y + z * z);
+    startInterval();
+    if (!faceAxesMeet(still) || !edgeAxesMeet(still)) return false;
+    writeMeetingNormal(shapes, oa, out.normal);
   }
-  span[0] = -Infinity;
-  span[1] = Infinity;
-  span[2] = -Infinity;
-  span[3] = Infinity;
-  const still = ALONG_FACE * Math.sqrt(x * x + y * y + z * z);
-  if (!faceAxesMeet(still) || !edgeAxesMeet(still)) return false;
-  if (!(span[2]! < span[3]!)) return false;
-  out.enter = span[0]!;
-  out.leave = span[1]!;
-  writeMeetingNormal(shapes, oa, out.normal);
+  out.enter = span[ENTER]!;
+  out.leave = span[LEAVE]!;
+  out.ahead = span[DEEP_LEAVE]! > 0;
+  out.behind = span[DEEP_ENTER]! < 0;
   return true;
+}
+
+/**
+ * Whether two world ranges of a bounds array meet when the first moves along (x, y, z): the answer itself for boxes
+ * along the axes, a necessary condition for others.
+ */
+function boundsMeet(bounds: Float64Array, i: number, j: number, x: number, y: number, z: number): boolean {
+  const still = ALONG_FACE * Math.sqrt(x * x + y * y + z * z);
+  const a = i * BOUNDS_STRIDE;
+  const b = j * BOUNDS_STRIDE;
+  startInterval();
+  for (let k = 0; k < 3; k++) {
+    const a0 = bounds[a + k]!;
+    const a1 = bounds[a + 3 + k]!;
+    const b0 = bounds[b + k]!;
+    const b1 = bounds[b + 3 + k]!;
+    const speed = k === 0 ? x : k === 1 ? y : z;
+    if (!narrow((b0 + b1 - a0 - a1) / 2, (a1 - a0 + b1 - b0) / 2, speed, 1, still, k)) return false;
+  }
+  return true;
+}
+
+/**
+ * Whether something in the first world range may meet something in the second after more than nothing and less than
+ * `limit` of travel along (x, y, z); false only when it cannot.
+ */
+export function rangesMayMeet(
+  bounds: Float64Array,
+  i: number,
+  j: number,
+  x: number,
+  y: number,
+  z: number,
+  limit: number,
+): boolean {
+  return boundsMeet(bounds, i, j, x, y, z) && span[DEEP_LEAVE]! > 0 && span[ENTER]! <= limit;
+}
+
+function startInterval(): void {
+  span[ENTER] = -Infinity;
+  span[LEAVE] = Infinity;
+  span[DEEP_ENTER] = -Infinity;
+  span[DEEP_LEAVE] = Infinity;
+  span[AXIS] = 0;
 }
 
 function faceAxesMeet(still: number): boolean {
@@ -164,19 +224,21 @@ function narrow(
   const middle = centre / speed;
   const half = reach / Math.abs(speed);
   const margin = tolerance / Math.abs(speed);
-  if (middle - half > span[0]!) {
-    span[0] = middle - half;
-    span[4] = axis;
+  // An edge axis must beat the faces by more than roundoff, so that flush contacts name their faces.
+  const enter = middle - half;
+  if (enter > span[ENTER]! + (axis < 6 ? 0 : ROUNDOFF * (Math.abs(middle) + half))) {
+    span[ENTER] = enter;
+    span[AXIS] = axis;
   }
-  if (middle + half < span[1]!) span[1] = middle + half;
-  if (middle - half + margin > span[2]!) span[2] = middle - half + margin;
-  if (middle + half - margin < span[3]!) span[3] = middle + half - margin;
-  return span[2]! < span[3]!;
+  if (middle + half < span[LEAVE]!) span[LEAVE] = middle + half;
+  if (enter + margin > span[DEEP_ENTER]!) span[DEEP_ENTER] = enter + margin;
+  if (middle + half - margin < span[DEEP_LEAVE]!) span[DEEP_LEAVE] = middle + half - margin;
+  return span[DEEP_ENTER]! < span[DEEP_LEAVE]!;
 }
 
 /** The unit normal of the axis that met last, in the world, in the sense of travel. */
 function writeMeetingNormal(shapes: Float64Array, oa: number, normal: Float64Array): void {
-  const axis = span[4]!;
+  const axis = span[AXIS]!;
   let n0 = axis === 0 ? 1 : 0;
   let n1 = axis === 1 ? 1 : 0;
   let n2 = axis === 2 ? 1 : 0;
@@ -249,7 +311,7 @@ function eachMeeting(
 ): void {
   movers.forEach((a, mover) => {
     obstacles.forEach((b, obstacle) => {
-      if (travelInterval(a, b, direction, interval) && span[3]! > 0) meet(mover, obstacle, a, b);
+      if (travelInterval(a, b, direction, interval) && interval.ahead) meet(mover, obstacle, a, b);
     });
   });
 }
