@@ -7,7 +7,7 @@ export const microAtxBoard: BoardSpec = boardSpecSchema.parse({
   model: 'microATX board',
   form: 'microATX',
   socket: { pattern: 'square-78', at: [85, 100] },
-  memory: { form: 'DIMM', count: 4, at: [95, 160] },
+  memory: { form: 'DIMM', count: 4, at: [85, 160] },
   slots: [
     { position: 1, size: 'x1' },
     { position: 2, size: 'x16' },
@@ -21,8 +21,8 @@ export const microAtxBoard: BoardSpec = boardSpecSchema.parse({
   headers: [
     { type: 'main 24-pin', at: [68, 237], along: 'x' },
     { type: 'processor 8-pin', at: [8, 46] },
-    { type: 'fan 4-pin', at: [12, 190] },
-    { type: 'fan 4-pin', at: [12, 205] },
+    { type: 'fan 4-pin', at: [8, 190] },
+    { type: 'fan 4-pin', at: [8, 205] },
     { type: 'USB 3 20-pin', at: [120, 236], along: 'x' },
     { type: 'USB C internal', at: [145, 236], along: 'x' },
     { type: 'SATA angled', at: [190, 236] },
