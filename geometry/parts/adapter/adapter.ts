@@ -1,4 +1,4 @@
-/** From an adapter spec to its body; frames and units in `spec.ts`. */
+/** From an adapter spec to its body; frames and units in `fields.ts`. */
 import type { PartModel } from '../body';
 import { buildRiserPlug, buildRiserSocket } from './riser';
 import type { AdapterSpec } from './spec';

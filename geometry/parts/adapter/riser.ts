@@ -1,4 +1,4 @@
-/** Both ends of a riser for a card that does not stand in the board; frames in `spec.ts`, mm. */
+/** Both ends of a riser for a card that does not stand in the board; frames in `fields.ts`, mm. */
 import { identityTransform } from '../../space/transform';
 import { slotConnectorSection, slotConnectors } from '../../standards/expansion-slots';
 import { riserBoard } from '../../standards/riser-practice';
@@ -7,7 +7,7 @@ import { centredSpan, reservedBox, type Span, solidBox } from '../body-box';
 import { nominalOr } from '../dimension';
 import { riserMountPattern, slotMountPattern } from '../patterns';
 import { patternsOfSlot } from '../slot-frame';
-import type { RiserPlugSpec, RiserSocketSpec } from './spec';
+import type { RiserPlugSpec, RiserSocketSpec } from './fields';
 
 const connectorX: Span = [
   -slotConnectorSection.rearEndToKeyNotch.value,

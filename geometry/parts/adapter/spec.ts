@@ -1,57 +1,12 @@
-/**
- * Spec of an adapter.
- *
- * Frame of a supply plate: as the supply whose opening it fills (z right and y up seen from outside, x inwards),
- * origin at the lower left corner of its outer face. Frame of a riser socket: as a slot, origin at the key notch on
- * the seat of the card; x along the card from the bracket, y towards the card's solder side, z towards the card.
- * Frame of a riser plug: the same, origin at the key notch of the slot it stands in. Millimetres.
- */
+/** Spec of an adapter: its fields, frames and units are in `fields.ts`; what contradicts itself is refused here. */
 import { z } from 'zod';
 import { refuse } from '../contradiction';
-import { millimetres, position } from '../dimension';
-import { identityFields } from '../identity';
-import { supplyFormSchema } from '../patterns';
+import { riserPlugFields, riserSocketFields, supplyPlateFields } from './fields';
 import { supplyPlateContradictions } from './supply-plate';
 
-const shared = { kind: z.literal('adapter'), ...identityFields } as const;
-
-const supplyPlateFields = z.strictObject({
-  form: z.literal('supply plate'),
-  ...shared,
-  opening: supplyFormSchema.meta({ title: 'Fills an opening for' }),
-  takes: supplyFormSchema.meta({ title: 'Takes a supply of' }),
-  thickness: millimetres('Plate thickness', { fallback: 1.2 }).optional(),
-  offset: z
-    .tuple([position('up'), position('right')])
-    .optional()
-    .meta({
-      title: 'Offset of the supply from the middle of the opening',
-      help: 'up, right, seen from outside',
-    }),
-});
-
-const supplyPlateSchema = supplyPlateFields.superRefine(refuse(supplyPlateContradictions));
-
-const riserSocketSchema = z.strictObject({
-  form: z.literal('riser socket'),
-  ...shared,
-  boardHeight: millimetres('Height of its circuit board below the socket', { fallback: 8 }).optional(),
-  cable: millimetres('Cable length').optional(),
-});
-
-const riserPlugSchema = z.strictObject({
-  form: z.literal('riser plug'),
-  ...shared,
-  height: millimetres('Height above the slot', { fallback: 12 }).optional(),
-  bend: millimetres('Bend of the ribbon', { fallback: 20 }).optional(),
-});
-
 export const adapterSpecSchema = z.discriminatedUnion('form', [
-  supplyPlateSchema,
-  riserSocketSchema,
-  riserPlugSchema,
+  supplyPlateFields.superRefine(refuse(supplyPlateContradictions)),
+  riserSocketFields,
+  riserPlugFields,
 ]);
 export type AdapterSpec = z.infer<typeof adapterSpecSchema>;
-export type SupplyPlateSpec = z.infer<typeof supplyPlateFields>;
-export type RiserSocketSpec = z.infer<typeof riserSocketSchema>;
-export type RiserPlugSpec = z.infer<typeof riserPlugSchema>;

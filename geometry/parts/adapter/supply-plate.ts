@@ -1,4 +1,4 @@
-/** Plate that carries a smaller supply in the opening of a larger one; frame in `spec.ts`, mm. */
+/** Plate that carries a smaller supply in the opening of a larger one; frame in `fields.ts`, mm. */
 import { boxFromCorners } from '../../space/oriented-box';
 import { type Rectangle, subtractRectangles } from '../../space/rectangles';
 import { rotationFromAxes } from '../../space/rotation';
@@ -10,7 +10,7 @@ import type { Contradiction } from '../contradiction';
 import { nominal, nominalOr } from '../dimension';
 import { type SupplyForm, supplyMountPattern } from '../patterns';
 import { supplyFacePoints, supplyFacePointsBothWays } from '../supply-face';
-import type { SupplyPlateSpec } from './spec';
+import type { SupplyPlateSpec } from './fields';
 
 /** Axes of a supply mount in the frame of the plate: x up, y to the right seen from outside, z inwards. */
 const faceAxes = rotationFromAxes([0, 1, 0], [0, 0, 1], [1, 0, 0]);

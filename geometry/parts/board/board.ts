@@ -1,8 +1,9 @@
-/** From a board spec to its body, mounts, foot and features; frame and units in `spec.ts`. */
+/** From a board spec to its body, mounts, foot and features; frame and units in `fields.ts`. */
 import type { PartModel } from '../body';
 import type { BoardPiece } from './board-piece';
 import { componentZonesOf } from './component-zones';
 import { expansionSlotsOf } from './expansion-slots';
+import type { BoardSpec } from './fields';
 import { headersOf } from './headers';
 import { m2SocketsOf } from './m2-sockets';
 import { memorySlotsOf } from './memory-slots';
@@ -14,7 +15,6 @@ import {
   rearConnectorsOf,
   regulatorSinksOf,
 } from './processor-side';
-import type { BoardSpec } from './spec';
 
 /**
  * Mounts: 'processor', 'memory N' counted away from the processor, 'slot N' by position, 'm2 X' by label. Features

@@ -1,4 +1,4 @@
-/** Published component-height zones that apply to a board, clipped to it; board frame (`spec.ts`), mm. */
+/** Published component-height zones that apply to a board, clipped to it; board frame (`fields.ts`), mm. */
 import {
   type ComponentHeightZone,
   componentHeightZones,
@@ -9,8 +9,8 @@ import type { BodyBox } from '../body';
 import { type Extent, reservedBox, type Span } from '../body-box';
 import { hasVolume } from '../extent-overlap';
 import type { BoardPiece } from './board-piece';
+import type { BoardSpec } from './fields';
 import { type BoardOutline, outlineOf } from './outline';
-import type { BoardSpec } from './spec';
 
 /**
  * Zones for a conformance check, never an envelope. A box of a `board component` zone is what parts on the board may

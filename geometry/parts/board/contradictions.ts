@@ -3,10 +3,10 @@ import { slotCentrelineX, slotConnectors } from '../../standards/expansion-slots
 import { dimmSocket } from '../../standards/memory';
 import type { Contradiction } from '../contradiction';
 import { type Dimension, nominal, nominalOr } from '../dimension';
+import type { BoardSpec } from './fields';
 import { headerFaces } from './headers';
 import { longestM2, M2_DRIVE_TOP_MM } from './m2-sockets';
 import { isHoleLetter, isOn, outlineOf } from './outline';
-import type { BoardSpec } from './spec';
 
 type Place = readonly [Dimension, Dimension];
 

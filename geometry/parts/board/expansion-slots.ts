@@ -1,11 +1,11 @@
-/** Expansion slots and the room their cards want; board frame (`spec.ts`), mm. */
+/** Expansion slots and the room their cards want; board frame (`fields.ts`), mm. */
 import { cardEnvelopeAcross, cardOutline, cardRearEdgeY, seatedCardZ } from '../../standards/card-envelope';
 import { slotCentrelineX, slotConnectorSection, slotConnectors } from '../../standards/expansion-slots';
 import type { BodyBox, Feature, Mount } from '../body';
 import { centredSpan, reservedBox, type Span, solidBox } from '../body-box';
 import { patternsOfSlot, slotFrame } from '../slot-frame';
 import type { BoardPiece } from './board-piece';
-import type { BoardSpec } from './spec';
+import type { BoardSpec } from './fields';
 
 export function expansionSlotsOf(spec: BoardSpec): BoardPiece {
   const slots = spec.slots.map(expansionSlot);

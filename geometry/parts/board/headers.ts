@@ -1,4 +1,4 @@
-/** Headers with the room their plugs, leads and hands want; board frame (`spec.ts`), mm. */
+/** Headers with the room their plugs, leads and hands want; board frame (`fields.ts`), mm. */
 import { type OrientedBox, transformBox } from '../../space/oriented-box';
 import { rotationAbout, rotationFromAxes } from '../../space/rotation';
 import type { RigidTransform } from '../../space/transform';
@@ -11,8 +11,8 @@ import { centredSpan, type Extent, reservedBox, solidBox } from '../body-box';
 import { nominal } from '../dimension';
 import type { HeaderType } from '../patterns';
 import type { BoardPiece } from './board-piece';
+import type { BoardDirection, BoardSpec } from './fields';
 import { unitTowards } from './m2-sockets';
-import type { BoardDirection, BoardSpec } from './spec';
 
 export type HeaderSpec = NonNullable<BoardSpec['headers']>[number];
 

@@ -1,4 +1,4 @@
-/** M.2 sockets, their sinks and the room their drives want; board frame (`spec.ts`), mm. */
+/** M.2 sockets, their sinks and the room their drives want; board frame (`fields.ts`), mm. */
 import { transformBox } from '../../space/oriented-box';
 import { type Rotation, rotationFromAxes } from '../../space/rotation';
 import { type RigidTransform, transformPoint } from '../../space/transform';
@@ -10,8 +10,8 @@ import { centredSpan, reservedBox, type Span, solidBox } from '../body-box';
 import { nominal } from '../dimension';
 import { m2MountPattern } from '../patterns';
 import type { BoardPiece } from './board-piece';
+import type { BoardDirection, BoardSpec } from './fields';
 import { outlineOf } from './outline';
-import type { BoardDirection, BoardSpec } from './spec';
 
 type M2Spec = NonNullable<BoardSpec['m2']>[number];
 

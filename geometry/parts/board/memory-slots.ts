@@ -1,4 +1,4 @@
-/** Memory slots, counted away from the processor; board frame (`spec.ts`), mm. */
+/** Memory slots, counted away from the processor; board frame (`fields.ts`), mm. */
 import { transformBox } from '../../space/oriented-box';
 import { rotationAbout } from '../../space/rotation';
 import type { RigidTransform } from '../../space/transform';
@@ -10,7 +10,7 @@ import { centredSpan, type Extent, reservedBox, type Span, solidBox } from '../b
 import { nominal, nominalOr } from '../dimension';
 import { type ModuleForm, memoryMountPattern } from '../patterns';
 import type { BoardPiece } from './board-piece';
-import type { BoardSpec } from './spec';
+import type { BoardSpec } from './fields';
 
 interface SlotShape {
   readonly module: { readonly length: number; readonly height: number };

@@ -1,4 +1,4 @@
-/** Outline, thickness and mounting holes of a board, in the board frame (`spec.ts`), mm. */
+/** Outline, thickness and mounting holes of a board, in the board frame (`fields.ts`), mm. */
 import { translationBy } from '../../space/transform';
 import { boardFormFactors, boardSheet } from '../../standards/board-form-factors';
 import { type HoleLetter, holeLetters, holePositions } from '../../standards/mounting-holes';
@@ -6,7 +6,7 @@ import { inches } from '../../standards/published';
 import type { Foot } from '../body';
 import { nominalOr } from '../dimension';
 import { boardPattern } from '../patterns';
-import type { BoardSpec } from './spec';
+import type { BoardSpec } from './fields';
 
 export interface BoardOutline {
   readonly x: readonly [number, number];

@@ -1,4 +1,4 @@
-/** Circuit board, rear connectors, regulator sinks, processor socket and coin cell; board frame (`spec.ts`), mm. */
+/** Circuit board, rear connectors, regulator sinks, processor socket and coin cell; board frame (`fields.ts`), mm. */
 import { translationBy } from '../../space/transform';
 import { handSpace } from '../../standards/assembly-practice';
 import { coinCellHolder, socketOutlines } from '../../standards/board-furniture';
@@ -9,8 +9,8 @@ import { centredSpan, reservedBox, type Span, solidBox } from '../body-box';
 import { nominal, nominalOr } from '../dimension';
 import { socketMountPattern } from '../patterns';
 import type { BoardPiece } from './board-piece';
+import type { BoardSpec } from './fields';
 import { outlineOf } from './outline';
-import type { BoardSpec } from './spec';
 
 export const DEFAULT_REAR_CONNECTOR_DEPTH_MM = 22;
 

@@ -9,11 +9,11 @@ import { supplyForms } from '../../standards/supply-forms';
 import type { Contradiction } from '../contradiction';
 import { nominal } from '../dimension';
 import { type Axis, axesAcross, facePlaneOf, seatFrame } from './faces';
+import type { EnclosureSpec } from './fields';
 import { furnishingContradictions } from './furnishing-contradictions';
 import { boardCorner, type EnclosureLayout, layoutOf } from './layout';
 import { slotRowsOf } from './openings';
 import { holeLetter, standoffPoints } from './seats';
-import type { EnclosureSpec } from './spec';
 
 type Spec = EnclosureSpec;
 

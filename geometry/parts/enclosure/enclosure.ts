@@ -1,9 +1,9 @@
-/** From an enclosure spec to its body and mounts; frame and units in `spec.ts`. */
+/** From an enclosure spec to its body and mounts; frame and units in `fields.ts`. */
 import type { PartModel } from '../body';
+import type { EnclosureSpec } from './fields';
 import { fittingsOf } from './fittings';
 import { layoutOf } from './layout';
 import { mountsOf, standoffsOf } from './seats';
-import type { EnclosureSpec } from './spec';
 import { sheetsOf } from './walls';
 
 /** The enclosure stands in the world by itself: it has no feet to mount it by, and nothing of it can be covered. */

@@ -1,11 +1,11 @@
-/** Places on the flat faces of an enclosure, in the enclosure frame (`spec.ts`), mm. */
+/** Places on the flat faces of an enclosure, in the enclosure frame (`fields.ts`), mm. */
 import type { Bounds } from '../../space/oriented-box';
 import { rotationAbout, rotationFromAxes } from '../../space/rotation';
 import { compose, type RigidTransform, rotationBy } from '../../space/transform';
 import { cross, negate, type Vector3 } from '../../space/vector';
 import { type Dimension, nominal, nominalOr } from '../dimension';
+import type { Face } from './fields';
 import type { EnclosureLayout } from './layout';
-import type { Face } from './spec';
 
 export type Axis = 0 | 1 | 2;
 

@@ -1,12 +1,12 @@
-/** Fixed blocks, feet and handle of an enclosure, in the enclosure frame (`spec.ts`), mm. */
+/** Fixed blocks, feet and handle of an enclosure, in the enclosure frame (`fields.ts`), mm. */
 
 import { boxFromCorners } from '../../space/oriented-box';
 import type { Vector3 } from '../../space/vector';
 import { handleBarThickness } from '../../standards/enclosure-practice';
 import type { BodyBox, Element } from '../body';
 import { type Dimension, nominal } from '../dimension';
+import type { EnclosureSpec } from './fields';
 import type { EnclosureLayout } from './layout';
-import type { EnclosureSpec } from './spec';
 
 export function fittingsOf(spec: EnclosureSpec, layout: EnclosureLayout): BodyBox[] {
   return [...blocksOf(spec), ...feetOf(spec, layout), ...handleOf(spec, layout)];

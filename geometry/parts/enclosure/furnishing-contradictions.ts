@@ -2,8 +2,8 @@
 import type { Contradiction } from '../contradiction';
 import { type Dimension, nominal } from '../dimension';
 import { facePlaneOf } from './faces';
+import type { EnclosureSpec } from './fields';
 import type { EnclosureLayout } from './layout';
-import type { EnclosureSpec } from './spec';
 import { wallBounds } from './walls';
 
 type Spec = EnclosureSpec;

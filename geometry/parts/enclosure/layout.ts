@@ -1,4 +1,4 @@
-/** The inside of an enclosure and where a board stands in it, in the enclosure frame (`spec.ts`), mm. */
+/** The inside of an enclosure and where a board stands in it, in the enclosure frame (`fields.ts`), mm. */
 
 import type { Bounds } from '../../space/oriented-box';
 import {
@@ -14,7 +14,7 @@ import { boardSheet } from '../../standards/board-form-factors';
 import { rearAperture, rearApertureBox, rearPanelInnerFaceY } from '../../standards/rear-aperture';
 import type { Element } from '../body';
 import { nominal, nominalOr } from '../dimension';
-import type { EnclosureSpec } from './spec';
+import type { EnclosureSpec } from './fields';
 
 export type WallName = 'rear' | 'front' | 'top' | 'floor' | 'side' | 'back';
 

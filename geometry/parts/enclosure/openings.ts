@@ -12,9 +12,9 @@ import { supplyForms } from '../../standards/supply-forms';
 import { nominalOr } from '../dimension';
 import { slotFrame } from '../slot-frame';
 import { facePlaneOf, seatFrame, sheetBehind } from './faces';
+import type { EnclosureSpec } from './fields';
 import { dominantAxis, type EnclosureLayout, type WallName, wallElements } from './layout';
 import type { PlateWindow } from './plate-with-openings';
-import type { EnclosureSpec } from './spec';
 
 /** Cutters reach this far out past the rear panel's inner face: thicker walls than this are not made. */
 const REACH_OUT_MM = 30;

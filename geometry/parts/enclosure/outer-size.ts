@@ -1,8 +1,8 @@
 /** Outer size and volume of an enclosure: with and without what stands off it, since published litres differ in that. */
 import { type Bounds, boundsOfBoxes } from '../../space/oriented-box';
 import { buildEnclosure } from './enclosure';
+import type { EnclosureSpec } from './fields';
 import { layoutOf, type WallName } from './layout';
-import type { EnclosureSpec } from './spec';
 import { wallBounds } from './walls';
 
 export interface OuterSize {

@@ -1,4 +1,4 @@
-/** What an enclosure offers to mount things on, in the enclosure frame (`spec.ts`), mm. */
+/** What an enclosure offers to mount things on, in the enclosure frame (`fields.ts`), mm. */
 
 import { boxFromCorners, transformBox } from '../../space/oriented-box';
 import { driveForms } from '../../standards/drives';
@@ -19,8 +19,8 @@ import {
 } from '../patterns';
 import { supplyFacePointsBothWays } from '../supply-face';
 import { seatFrame } from './faces';
+import type { EnclosureSpec } from './fields';
 import type { EnclosureLayout } from './layout';
-import type { EnclosureSpec } from './spec';
 
 export const boardMountId = 'board';
 

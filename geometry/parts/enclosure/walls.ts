@@ -6,10 +6,10 @@ import { enclosureSheets } from '../../standards/assembly-practice';
 import type { BodyBox } from '../body';
 import { nominal, nominalOr } from '../dimension';
 import { type Axis, axesAcross, facePlaneOf, sheetBehind } from './faces';
+import type { EnclosureSpec } from './fields';
 import { type EnclosureLayout, type WallName, wallElements } from './layout';
 import { cuttersOf, slotCoversOf, ventWindowsOf } from './openings';
 import { type Plate, plateWithOpenings } from './plate-with-openings';
-import type { EnclosureSpec } from './spec';
 
 const wallNames: readonly WallName[] = ['rear', 'front', 'top', 'floor', 'side', 'back'];
 
