@@ -14,6 +14,9 @@ export type {
 } from './parts/body';
 export type { Dimension, DimensionSource, FieldFacts, StatedDimension, Unit } from './parts/dimension';
 export { nominal, nominalOr, sourceOf, withValue } from './parts/dimension';
+export { interiorOf } from './parts/enclosure/layout';
+export { type OuterSize, outerSizeOf } from './parts/enclosure/outer-size';
+export type { EnclosureSpec } from './parts/enclosure/spec';
 export type { PartKind, PartSpec } from './parts/part-spec';
 export { partKinds, partSpecSchema } from './parts/part-spec';
 export { describeIssues } from './plan/describe-issues';

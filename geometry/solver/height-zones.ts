@@ -82,17 +82,19 @@ function obstruction(
 ): Finding | undefined {
   // What lies behind the component side (tray, standoffs, walls beside the board) is not above the zone.
   const kept = zones.filter((zone) => isForChassis(zone) && !zone.body.name.includes('recommended'));
-  const worst = worstOf(scene, enclosure, kept, toBoard, (zone, solid) =>
-    solid.max[2] <= zone.min[2] + CONTACT_TOLERANCE_MM
+  const worst = worstOf(scene, enclosure, kept, toBoard, (zone, solid) => {
+    if (isUnder(zone)) return solid.min[2] < zone.max[2] ? solid.max[2] - zone.min[2] : 0;
+    return solid.max[2] <= zone.min[2] + CONTACT_TOLERANCE_MM
       ? 0
-      : zone.max[2] - Math.max(solid.min[2], zone.min[2]),
-  );
+      : zone.max[2] - Math.max(solid.min[2], zone.min[2]);
+  });
   if (!worst) return undefined;
   const subject = nameOfBox(enclosure.placed.kind, enclosure.name, worst.solid.body);
+  const side = isUnder(boundsIn(toBoard, worst.zone.box)) ? 'under' : 'above';
   return {
     ...shared(board, enclosure, worst),
     weight: 'caution',
-    sentence: `${atStart(subject)} stands ${millimetresInWords(worst.by)} inside the height that an enclosure has to leave free above ${within(board.name)}.`,
+    sentence: `${atStart(subject)} stands ${millimetresInWords(worst.by)} inside the height that an enclosure has to leave free ${side} ${within(board.name)}.`,
     waysOut: [],
   };
 }
@@ -113,6 +115,11 @@ function shared(board: ExaminedPart, other: ExaminedPart, worst: Worst) {
 
 function isForChassis(zone: SceneBox): boolean {
   return zone.body.name.includes('chassis');
+}
+
+/** The clear space on the solder side is entered from below. */
+function isUnder(zone: Bounds): boolean {
+  return zone.max[2] <= CONTACT_TOLERANCE_MM;
 }
 
 function boundsIn(frame: RigidTransform, box: OrientedBox): Bounds {
