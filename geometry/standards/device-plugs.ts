@@ -13,7 +13,7 @@ export const drivePlug = {
 /** Mains plug at the inlet of a supply; how far it stands out is in `plugAndBend.angledMainsPlug`. */
 export const mainsPlug = {
   width: fromMemory(28),
-  height: fromMemory(21),
+  height: fromMemory(20),
   inletFromSide: fromMemory(0.25, { note: 'share of the width, on the left seen from outside' }),
 } as const;
 

@@ -1,12 +1,14 @@
 import { rotationFromAxes } from '../../space/rotation';
 import { breathingSpace, plugAndBend } from '../../standards/assembly-practice';
 import { leadBundle, mainsPlug, modularSockets } from '../../standards/device-plugs';
-import { atxSupplyDetails, supplyForms } from '../../standards/supply-forms';
+import { supplyOpeningRim } from '../../standards/enclosure-practice';
+import { atxSupplyDetails } from '../../standards/supply-forms';
 import type { AdjustmentValues, BodyBox, Feature, Foot, PartModel } from '../body';
 import { centredSpan, type Extent, reservedBox, type Span, solidBox } from '../body-box';
 import { nominal, nominalOr } from '../dimension';
 import { type PlugType, supplyMountPattern } from '../patterns';
 import { powerPlugShape } from '../power-plug-shape';
+import { supplyFacePoints } from '../supply-face';
 import { layOutPlugRows, rowPitch, supplySize } from './plug-rows';
 import type { SupplySpec } from './spec';
 
@@ -46,11 +48,7 @@ function screwFace(spec: SupplySpec): Foot {
       rotation: rotationFromAxes([0, 1, 0], [0, 0, 1], [1, 0, 0]),
       translation: [0, height / 2, width / 2],
     },
-    points: supplyForms[spec.form].holes.value.map((hole, index) => ({
-      id: `hole ${index + 1}`,
-      at: [hole.v - height / 2, hole.u - width / 2],
-      needed: needed(index),
-    })),
+    points: supplyFacePoints(spec.form).map((point, index) => ({ ...point, needed: needed(index) })),
     outline: { min: [-height / 2, -width / 2], max: [height / 2, width / 2] },
   };
 }
@@ -74,14 +72,16 @@ function fanAir(spec: SupplySpec): readonly BodyBox[] {
   return [reservedBox('breathing space, fan', 'breathing space', 'fan', extent)];
 }
 
-/** The mains plug stands outside, on the left; an angled plug needs least. */
+/** The mains plug stands outside, on the left, clear of the rim an enclosure keeps; an angled plug needs least. */
 function mainsInlet(width: number, height: number): Piece {
   const name = 'plug space, mains';
   const feature = 'mains inlet';
+  const plugWidth = Math.min(mainsPlug.width.value, width / 2);
+  const fromLeft = Math.max(width * mainsPlug.inletFromSide.value, supplyOpeningRim.value + plugWidth / 2);
   const extent: Extent = {
     x: [-Math.max(...plugAndBend.angledMainsPlug.value), 0],
     y: centredSpan(height / 2, mainsPlug.height.value),
-    z: centredSpan(width * mainsPlug.inletFromSide.value, Math.min(mainsPlug.width.value, width / 2)),
+    z: centredSpan(fromLeft, plugWidth),
   };
   return {
     boxes: [reservedBox(name, 'plug space', 'plug', extent, { feature })],
