@@ -33,6 +33,7 @@ export function placePlan(plan: Plan): Scene {
       pose,
       firstBox: boxes.length,
       ...(seat ? { seat } : {}),
+      ...(part.adjust ? { adjust: part.adjust } : {}),
     });
     for (const body of model.boxes) boxes.push({ part: index, body, box: transformBox(pose, body.box) });
   }

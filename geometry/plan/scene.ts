@@ -2,7 +2,7 @@
  * The placed scene: every part of a plan with its body in the world frame (x rear to front, y floor to top, z tray to
  * side panel, millimetres). Derived from a plan, never edited.
  */
-import type { BodyBox, PartModel } from '../parts/body';
+import type { AdjustmentValues, BodyBox, PartModel } from '../parts/body';
 import type { PartKind, PartSpec } from '../parts/part-spec';
 import type { OrientedBox } from '../space/oriented-box';
 import type { PackedBoxes } from '../space/packed-boxes';
@@ -43,6 +43,8 @@ export interface PlacedPart {
   /** Part frame to world. */
   readonly pose: RigidTransform;
   readonly seat?: Seat;
+  /** Settings it is built with, as the plan states them. */
+  readonly adjust?: AdjustmentValues;
   /** Index of its first box in `Scene.boxes`; its boxes are contiguous and in the order of `model.boxes`. */
   readonly firstBox: number;
 }

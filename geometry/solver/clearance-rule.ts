@@ -31,6 +31,13 @@ export interface WantedGap {
   readonly basis?: Published<unknown>;
 }
 
+/** A dimension of a spec that grows towards the other part, millimetre by millimetre. */
+export interface LimitedDimension {
+  readonly of: 'from' | 'to';
+  readonly field: LimitedField;
+}
+export type LimitedField = 'length' | 'height' | 'thickness' | 'depth';
+
 export interface ClearanceRule {
   /** Key of the wanted gap in the plan: 'cooler to side panel'. */
   readonly id: string;
@@ -43,9 +50,13 @@ export interface ClearanceRule {
   readonly directions: readonly Direction[];
   /** Only the nearest of all partners, for 'whatever is in front'. */
   readonly nearestOnly?: true;
+  /** Gaps beyond this, mm, are of no interest to anyone. */
+  readonly reach?: number;
   /** Also between a part and what it is seated on. */
   readonly seatedToo?: true;
   readonly wanted: WantedGap;
+  /** What could be longer or has to be shorter; absent when no single dimension decides. */
+  readonly limits?: LimitedDimension;
 }
 
 /** Whether the box is one the selector means, as far as the box alone can tell. */

@@ -27,6 +27,9 @@ const loose: readonly PartKind[] = [
   'adapter',
 ];
 
+/** Neighbours further apart than this are no neighbours: half a 120 mm fan. A matter of taste. */
+const WORTH_A_ROW_MM = 60;
+
 const panel: WantedGap = {
   millimetres: workingGaps.coolerToPanel.value[0],
   toGlass: workingGaps.toGlass.value,
@@ -67,6 +70,7 @@ const coolerRules: readonly ClearanceRule[] = [
     frame: 'board',
     directions: ['+z'],
     nearestOnly: true,
+    limits: { of: 'from', field: 'height' },
     wanted: panel,
   },
   {
@@ -96,6 +100,8 @@ const coolerRules: readonly ClearanceRule[] = [
     to: { kinds: ['memory'] },
     frame: 'board',
     directions: ['-z', '-x', '+x', '-y', '+y'],
+    reach: WORTH_A_ROW_MM,
+    limits: { of: 'to', field: 'height' },
     wanted: apart,
   },
   {
@@ -106,6 +112,7 @@ const coolerRules: readonly ClearanceRule[] = [
     frame: 'board',
     directions: ['-z', '-x', '+x', '-y', '+y'],
     seatedToo: true,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
   {
@@ -115,6 +122,7 @@ const coolerRules: readonly ClearanceRule[] = [
     to: { kinds: ['fan', 'radiator', 'supply', 'drive', 'adapter'] },
     frame: 'board',
     directions: all,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
   {
@@ -124,6 +132,7 @@ const coolerRules: readonly ClearanceRule[] = [
     to: { kinds: ['card'] },
     frame: 'board',
     directions: ['+x', '-x', '+z'],
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
 ];
@@ -147,6 +156,7 @@ const cardRules: readonly ClearanceRule[] = [
     frame: 'own',
     directions: ['+x'],
     nearestOnly: true,
+    limits: { of: 'from', field: 'length' },
     wanted: tip,
   },
   {
@@ -160,6 +170,7 @@ const cardRules: readonly ClearanceRule[] = [
     frame: 'own',
     directions: ['+x'],
     nearestOnly: true,
+    limits: { of: 'from', field: 'length' },
     wanted: leads,
   },
   {
@@ -170,6 +181,7 @@ const cardRules: readonly ClearanceRule[] = [
     frame: 'own',
     directions: ['+z'],
     nearestOnly: true,
+    limits: { of: 'from', field: 'height' },
     wanted: panel,
   },
   {
@@ -180,6 +192,7 @@ const cardRules: readonly ClearanceRule[] = [
     frame: 'own',
     directions: ['+z'],
     nearestOnly: true,
+    limits: { of: 'from', field: 'height' },
     wanted: leads,
   },
   {
@@ -190,6 +203,7 @@ const cardRules: readonly ClearanceRule[] = [
     frame: 'own',
     directions: ['-y'],
     nearestOnly: true,
+    limits: { of: 'from', field: 'thickness' },
     wanted: cardAir,
   },
   {
@@ -199,6 +213,7 @@ const cardRules: readonly ClearanceRule[] = [
     to: { kinds: ['fan', 'radiator'] },
     frame: 'own',
     directions: ['+y', '+z'],
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
 ];
@@ -211,6 +226,7 @@ const stackRules: readonly ClearanceRule[] = [
     to: { kinds: ['board'], except: ['expansion slot'] },
     frame: 'board',
     directions: all,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
   {
@@ -220,6 +236,7 @@ const stackRules: readonly ClearanceRule[] = [
     to: { kinds: ['memory'] },
     frame: 'board',
     directions: all,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
 ];
@@ -238,6 +255,7 @@ const supplyRules: readonly ClearanceRule[] = [
     to: { kinds: ['card'] },
     frame: 'own',
     directions: all,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
   {
@@ -248,6 +266,7 @@ const supplyRules: readonly ClearanceRule[] = [
     frame: 'own',
     directions: ['+x'],
     nearestOnly: true,
+    limits: { of: 'from', field: 'depth' },
     wanted: leads,
   },
   {
@@ -257,6 +276,7 @@ const supplyRules: readonly ClearanceRule[] = [
     to: { kinds: ['board', 'memory', 'drive', 'fan', 'radiator'] },
     frame: 'own',
     directions: all,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
 ];
@@ -270,6 +290,7 @@ const driveRules: readonly ClearanceRule[] = [
     frame: 'board',
     directions: ['+z', '-x', '+x'],
     seatedToo: true,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
   {
@@ -279,6 +300,7 @@ const driveRules: readonly ClearanceRule[] = [
     to: { kinds: ['card'] },
     frame: 'board',
     directions: ['+z', '-x', '+x'],
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
   {
@@ -288,6 +310,7 @@ const driveRules: readonly ClearanceRule[] = [
     to: { kinds: ['cooler'] },
     frame: 'board',
     directions: all,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
   {
@@ -299,6 +322,7 @@ const driveRules: readonly ClearanceRule[] = [
     directions: ['+z'],
     seatedToo: true,
     nearestOnly: true,
+    reach: WORTH_A_ROW_MM,
     wanted: rearSide,
   },
   {
@@ -308,6 +332,7 @@ const driveRules: readonly ClearanceRule[] = [
     to: { kinds: ['card', 'cooler'] },
     frame: 'enclosure',
     directions: all,
+    reach: WORTH_A_ROW_MM,
     wanted: apart,
   },
 ];

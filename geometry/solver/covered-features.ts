@@ -4,7 +4,7 @@ import type { Scene } from '../plan/scene';
 import type { ExaminedPart } from './examined-part';
 import type { Finding } from './finding';
 import { atStart, lowerFirst, type Name, nameOfBox, upperFirst, within } from './part-names';
-import { featuresOf } from './space-findings';
+import { featuresOf, isFilledByLead } from './space-findings';
 import type { SpaceIntrusion } from './space-intrusion';
 
 interface Hits {
@@ -25,7 +25,6 @@ export function coveredFindings(
   for (const intrusion of intrusions) {
     const box = scene.boxes[intrusion.space]?.body.name ?? '';
     for (const feature of featuresOf(intrusion.owner, box)) {
-      if (feature.kind === 'power socket' || feature.kind === 'tube fitting') continue;
       const key = `covered/${intrusion.owner.placed.id}/${feature.id}`;
       const known = hits.get(key) ?? { owner: intrusion.owner, feature, use: [], approach: [] };
       hits.set(key, known);
@@ -59,6 +58,8 @@ function sayCovered(
   const inTheWay = (guest ? [...use, ...approach] : approach).filter(
     (hit) => hit.other !== guest && !isCarriedBy(hit.other, guest),
   );
+  // What stands in the room of a plug is said as an intrusion, with its millimetres.
+  if (isFilledByLead(feature) && use.length > 0) return [];
   const hits = spoiling.length > 0 ? spoiling : inTheWay;
   if (hits.length === 0) return [];
   const worst = hits.reduce((deepest, next) => (next.millimetres < deepest.millimetres ? next : deepest));

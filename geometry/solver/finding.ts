@@ -82,6 +82,8 @@ export interface Clearance {
   /** Ends of the dimension line, in the world: on the face of `from` and on the face of `to`. */
   readonly points: readonly [Vector3, Vector3];
   readonly sentence: string;
+  /** 'A card up to 312.0 mm long fits; the front fan binds; without it, 337.0 mm.' */
+  readonly limit?: string;
 }
 
 export type Direction = '-x' | '+x' | '-y' | '+y' | '-z' | '+z';

@@ -1,4 +1,5 @@
 /** Conformance with the published component-height zones of a board. */
+import type { BodyBox } from '../parts/body';
 import type { Scene, SceneBox } from '../plan/scene';
 import { type Bounds, boundsOfBox, type OrientedBox, transformBox } from '../space/oriented-box';
 import { CONTACT_TOLERANCE_MM } from '../space/tolerance';
@@ -12,20 +13,40 @@ import { atStart, millimetresInWords, nameOfBox, within } from './part-names';
  * zone, or a piece of the enclosure inside one. Undefined when it keeps all of them.
  */
 export function zoneFinding(scene: Scene, board: ExaminedPart, other: ExaminedPart): Finding | undefined {
-  const zones = board.reserved.flatMap((number) => {
-    const entry = scene.boxes[number];
-    return entry?.body.role === 'zone' ? [entry] : [];
-  });
-  if (zones.length === 0) return undefined;
-  const toBoard = invert(board.placed.pose);
-  if (other.placed.kind === 'enclosure') return obstruction(scene, board, other, zones, toBoard);
+  const isEnclosure = other.placed.kind === 'enclosure';
   const mounted = other.chain.some((link) => link.carrier === board.index);
   // Cards stand in the zones by their own standard, which is another one.
-  return mounted && other.placed.kind !== 'card' ? rise(scene, board, other, zones, toBoard) : undefined;
+  if (!isEnclosure && (!mounted || other.placed.kind === 'card')) return undefined;
+  const toBoard = invert(board.placed.pose);
+  const zones = zonesOf(board, isEnclosure ? isForChassis : isForComponents);
+  if (zones.length === 0) return undefined;
+  return isEnclosure
+    ? obstruction(scene, board, other, zones, toBoard)
+    : rise(scene, board, other, zones, toBoard);
+}
+
+/** A zone in the board's frame. */
+interface Zone {
+  readonly body: BodyBox;
+  readonly bounds: Bounds;
+}
+
+function zonesOf(board: ExaminedPart, isWanted: (body: BodyBox) => boolean): readonly Zone[] {
+  return board.placed.model.boxes
+    .filter((body) => body.role === 'zone' && isWanted(body))
+    .map((body) => ({ body, bounds: boundsOfBox(body.box) }));
+}
+
+function isForChassis(zone: BodyBox): boolean {
+  return zone.name.includes('chassis') && !zone.name.includes('recommended');
+}
+
+function isForComponents(zone: BodyBox): boolean {
+  return !zone.name.includes('chassis');
 }
 
 interface Worst {
-  readonly zone: SceneBox;
+  readonly zone: Zone;
   readonly solid: SceneBox;
   readonly by: number;
 }
@@ -33,7 +54,7 @@ interface Worst {
 function worstOf(
   scene: Scene,
   other: ExaminedPart,
-  zones: readonly SceneBox[],
+  zones: readonly Zone[],
   toBoard: RigidTransform,
   measure: (zone: Bounds, solid: Bounds) => number,
 ): Worst | undefined {
@@ -43,9 +64,8 @@ function worstOf(
     if (!solid || solid.body.element === 'standoff') continue;
     const bounds = boundsIn(toBoard, solid.box);
     for (const zone of zones) {
-      const kept = boundsIn(toBoard, zone.box);
-      if (!sharesFootprint(kept, bounds)) continue;
-      const by = measure(kept, bounds);
+      if (!sharesFootprint(zone.bounds, bounds)) continue;
+      const by = measure(zone.bounds, bounds);
       if (by > CONTACT_TOLERANCE_MM && (worst === undefined || by > worst.by)) worst = { zone, solid, by };
     }
   }
@@ -56,15 +76,14 @@ function rise(
   scene: Scene,
   board: ExaminedPart,
   other: ExaminedPart,
-  zones: readonly SceneBox[],
+  zones: readonly Zone[],
   toBoard: RigidTransform,
 ): Finding | undefined {
-  const limits = zones.filter((zone) => !isForChassis(zone));
-  const worst = worstOf(scene, other, limits, toBoard, (zone, solid) => solid.max[2] - zone.max[2]);
+  const worst = worstOf(scene, other, zones, toBoard, (zone, solid) => solid.max[2] - zone.max[2]);
   if (!worst) return undefined;
   const subject = nameOfBox(other.placed.kind, other.name, worst.solid.body);
   const usual = other.placed.kind === 'cooler' ? ' Most tower coolers do.' : '';
-  const limit = boundsIn(toBoard, worst.zone.box).max[2];
+  const limit = worst.zone.bounds.max[2];
   return {
     ...shared(board, other, worst),
     weight: 'note',
@@ -77,12 +96,11 @@ function obstruction(
   scene: Scene,
   board: ExaminedPart,
   enclosure: ExaminedPart,
-  zones: readonly SceneBox[],
+  zones: readonly Zone[],
   toBoard: RigidTransform,
 ): Finding | undefined {
   // What lies behind the component side (tray, standoffs, walls beside the board) is not above the zone.
-  const kept = zones.filter((zone) => isForChassis(zone) && !zone.body.name.includes('recommended'));
-  const worst = worstOf(scene, enclosure, kept, toBoard, (zone, solid) => {
+  const worst = worstOf(scene, enclosure, zones, toBoard, (zone, solid) => {
     if (isUnder(zone)) return solid.min[2] < zone.max[2] ? solid.max[2] - zone.min[2] : 0;
     return solid.max[2] <= zone.min[2] + CONTACT_TOLERANCE_MM
       ? 0
@@ -90,7 +108,7 @@ function obstruction(
   });
   if (!worst) return undefined;
   const subject = nameOfBox(enclosure.placed.kind, enclosure.name, worst.solid.body);
-  const side = isUnder(boundsIn(toBoard, worst.zone.box)) ? 'under' : 'above';
+  const side = isUnder(worst.zone.bounds) ? 'under' : 'above';
   return {
     ...shared(board, enclosure, worst),
     weight: 'caution',
@@ -111,10 +129,6 @@ function shared(board: ExaminedPart, other: ExaminedPart, worst: Worst) {
     millimetres: -worst.by,
     overlaps: [],
   };
-}
-
-function isForChassis(zone: SceneBox): boolean {
-  return zone.body.name.includes('chassis');
 }
 
 /** The clear space on the solder side is entered from below. */

@@ -11,14 +11,6 @@ import type { ExaminedPart } from './examined-part';
 import type { FaceRef, Finding } from './finding';
 import { atStart, millimetresInWords, nameOfBox, within } from './part-names';
 
-/** An interference without its ways out, which depend on the rest of the scene. */
-export interface Interference {
-  readonly finding: Omit<Finding, 'waysOut'>;
-  /** The part to act on, and the other. */
-  readonly mover: ExaminedPart;
-  readonly obstacle: ExaminedPart;
-}
-
 /** Which of two parts a builder changes first; the enclosure last. */
 const MOVED_FIRST: readonly PartKind[] = [
   'card',
@@ -50,7 +42,7 @@ export function interferenceOf(
   first: ExaminedPart,
   second: ExaminedPart,
   overlaps: readonly number[],
-): Interference | undefined {
+): Finding | undefined {
   if (overlaps.length === 0) return undefined;
   const firstMoves = rank(first) <= rank(second);
   const [mover, obstacle] = firstMoves ? [first, second] : [second, first];
@@ -72,11 +64,7 @@ export function interferenceOf(
   }
   if (deepest === undefined) return undefined;
   const wayOut = shortestEscape(scene, mover, obstacle, directions);
-  return {
-    mover,
-    obstacle,
-    finding: findingOf(scene, mover, obstacle, deepest, { pairs, volume, escape: wayOut }),
-  };
+  return findingOf(scene, mover, obstacle, deepest, { pairs, volume, escape: wayOut });
 }
 
 function rank(part: ExaminedPart): number {
@@ -93,7 +81,7 @@ function findingOf(
     volume: number;
     escape: NonNullable<Finding['escape']>;
   },
-): Interference['finding'] {
+): Finding {
   const a = scene.boxes[deepest.mover];
   const b = scene.boxes[deepest.obstacle];
   if (!a || !b) throw new RangeError('a box of the pair is not in the scene');
@@ -114,6 +102,7 @@ function findingOf(
     escape: rest.escape,
     overlaps: rest.pairs,
     sentence: `${atStart(subject)} overlaps ${within(object)} by ${millimetresInWords(deepest.distance)}.`,
+    waysOut: [],
   };
 }
 

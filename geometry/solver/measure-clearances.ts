@@ -1,5 +1,6 @@
 /** The named clearances from one part to another. */
 import type { Material } from '../parts/body';
+import type { PartKind } from '../parts/part-spec';
 import type { Scene, SceneBox } from '../plan/scene';
 import { type FacingGap, leastFacingGap } from '../space/facing-gap';
 import type { OrientedBox } from '../space/oriented-box';
@@ -18,20 +19,31 @@ import { boxesPicked } from './picked-boxes';
 /** One clearance for each rule that applies from `from` to `to` and finds them facing each other. */
 export function measureClearances(scene: Scene, from: ExaminedPart, to: ExaminedPart): readonly Clearance[] {
   const found: Clearance[] = [];
-  for (const [index, rule] of clearanceRules.entries()) {
+  for (const rule of rulesBetween(from.placed.kind, to.placed.kind)) {
     if (!applies(scene, rule, from, to)) continue;
     const directions = directionsOf(rule, from);
     if (directions.length === 0) continue;
-    const first = narrowed(scene, rule.from, boxesPicked(from, index, 'from'), directions, from);
-    const second = narrowed(scene, rule.to, boxesPicked(to, index, 'to'), directions, to);
+    const first = narrowed(scene, rule.from, boxesPicked(from, rule, 'from'), directions, from);
+    const second = narrowed(scene, rule.to, boxesPicked(to, rule, 'to'), directions, to);
     const least = leastFacingGap(scene.packed, first, second, directions);
-    if (least) found.push(clearanceOf(scene, rule, from, to, least, directions));
+    if (least && least.gap <= (rule.reach ?? Number.POSITIVE_INFINITY))
+      found.push(clearanceOf(scene, rule, from, to, least, directions));
   }
   return found;
 }
 
+const byKinds = new Map<string, readonly ClearanceRule[]>();
+
+function rulesBetween(from: PartKind, to: PartKind): readonly ClearanceRule[] {
+  const key = `${from}/${to}`;
+  const known = byKinds.get(key);
+  if (known) return known;
+  const rules = clearanceRules.filter((rule) => rule.from.kinds.includes(from) && rule.to.kinds.includes(to));
+  byKinds.set(key, rules);
+  return rules;
+}
+
 function applies(scene: Scene, rule: ClearanceRule, from: ExaminedPart, to: ExaminedPart): boolean {
-  if (!rule.from.kinds.includes(from.placed.kind) || !rule.to.kinds.includes(to.placed.kind)) return false;
   if (!rule.seatedToo && (sitsOn(from, to) || sitsOn(to, from))) return false;
   return seatedAsAsked(scene, rule.from, from) && seatedAsAsked(scene, rule.to, to);
 }

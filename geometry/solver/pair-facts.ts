@@ -4,26 +4,27 @@ import { type BodyScan, clearBodyScan, createBodyScan, scanBodies, visitOverlaps
 import type { ExaminedPart } from './examined-part';
 import type { Clearance, Finding } from './finding';
 import { zoneFinding } from './height-zones';
-import { type Interference, interferenceOf } from './interference';
+import { interferenceOf } from './interference';
 import { measureClearances } from './measure-clearances';
 import { type SpaceIntrusion, spaceIntrusion } from './space-intrusion';
 
 /** Free travel of the first part against the second, in the order of `FACE_NAMES`; Infinity when they never meet. */
 export interface PairTravel {
-  readonly distance: Float64Array;
+  readonly distance: readonly number[];
   /** Numbers into `Scene.boxes`, -1 for none. */
-  readonly box: Int32Array;
-  readonly otherBox: Int32Array;
+  readonly box: readonly number[];
+  readonly otherBox: readonly number[];
 }
 
 export interface PairFacts {
   readonly first: ExaminedPart;
   readonly second: ExaminedPart;
-  readonly travel: PairTravel;
-  readonly interference: Interference | undefined;
+  /** Undefined when the two never meet, whichever way one goes. */
+  readonly travel: PairTravel | undefined;
+  /** Interference and height zones, still without ways out. */
+  readonly findings: readonly Finding[];
   readonly intrusions: readonly SpaceIntrusion[];
   readonly clearances: readonly Clearance[];
-  readonly zones: readonly Finding[];
 }
 
 const scan: BodyScan = createBodyScan();
@@ -36,12 +37,16 @@ export function examinePair(scene: Scene, first: ExaminedPart, second: ExaminedP
   return {
     first,
     second,
-    travel: { distance: scan.distance.slice(), box: scan.box.slice(), otherBox: scan.otherBox.slice() },
-    interference: interferenceOf(scene, first, second, scan.overlaps),
+    travel: travelOf(scan),
+    findings: findingsBetween(scene, first, second, scan.overlaps),
     intrusions: [...intrusionsInto(scene, first, second), ...intrusionsInto(scene, second, first)],
     clearances: [...measureClearances(scene, first, second), ...measureClearances(scene, second, first)],
-    zones: zonesBetween(scene, first, second),
   };
+}
+
+function travelOf({ distance, box, otherBox }: BodyScan): PairTravel | undefined {
+  if (box.every((entry) => entry < 0)) return undefined;
+  return { distance: [...distance], box: [...box], otherBox: [...otherBox] };
 }
 
 /**
@@ -84,6 +89,7 @@ function receivingBoxes(scene: Scene, guest: ExaminedPart, carrier: ExaminedPart
 }
 
 function intrusionsInto(scene: Scene, owner: ExaminedPart, other: ExaminedPart): readonly SpaceIntrusion[] {
+  if (owner.reserved.length === 0) return [];
   const found: SpaceIntrusion[] = [];
   visitOverlaps(scene.packed, owner.reserved, other.solids, other.solidBounds, (space, solid) => {
     const intrusion = spaceIntrusion(scene, owner, space, other, solid);
@@ -92,8 +98,14 @@ function intrusionsInto(scene: Scene, owner: ExaminedPart, other: ExaminedPart):
   return found;
 }
 
-function zonesBetween(scene: Scene, first: ExaminedPart, second: ExaminedPart): readonly Finding[] {
+function findingsBetween(
+  scene: Scene,
+  first: ExaminedPart,
+  second: ExaminedPart,
+  overlaps: readonly number[],
+): readonly Finding[] {
   const findings = [
+    interferenceOf(scene, first, second, overlaps),
     first.placed.kind === 'board' ? zoneFinding(scene, first, second) : undefined,
     second.placed.kind === 'board' ? zoneFinding(scene, second, first) : undefined,
   ];

@@ -35,8 +35,6 @@ const NAMED_BY_BOX: ReadonlySet<Element> = new Set<Element>([
   'm2 socket',
   'm2 sink',
   'power socket',
-  'tube',
-  'rear connectors',
   'regulator sink',
 ]);
 

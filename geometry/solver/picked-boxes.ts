@@ -1,42 +1,39 @@
-/** Which boxes of a part a rule means, looked up once for each model. */
+/** Which boxes of a part a rule means, looked up once for each model and part. */
 import type { PartModel } from '../parts/body';
-import { picksBox } from './clearance-rule';
-import { clearanceRules } from './clearance-rules';
+import { type ClearanceRule, picksBox } from './clearance-rule';
 import type { ExaminedPart } from './examined-part';
 
-interface PickedByRule {
-  readonly from: readonly (readonly number[])[];
-  readonly to: readonly (readonly number[])[];
+type Picked = Map<ClearanceRule, { from?: readonly number[]; to?: readonly number[] }>;
+
+const byModel = new WeakMap<PartModel, Picked>();
+const byPart = new WeakMap<ExaminedPart, Picked>();
+
+/** Numbers into `Scene.boxes` of the boxes that the rule measures from or to. */
+export function boxesPicked(part: ExaminedPart, rule: ClearanceRule, side: 'from' | 'to'): readonly number[] {
+  return remembered(byPart, part, rule, side, () => {
+    const { firstBox, model } = part.placed;
+    return localPicks(model, rule, side).map((box) => firstBox + box);
+  });
 }
 
-const byModel = new WeakMap<PartModel, PickedByRule>();
-const byPart = new WeakMap<ExaminedPart, PickedByRule>();
-
-/** Numbers into `Scene.boxes` of the boxes that rule number `rule` measures from or to. */
-export function boxesPicked(part: ExaminedPart, rule: number, side: 'from' | 'to'): readonly number[] {
-  return pickedOf(part)[side][rule] ?? [];
+/** The same as indices into `model.boxes`. */
+function localPicks(model: PartModel, rule: ClearanceRule, side: 'from' | 'to'): readonly number[] {
+  return remembered(byModel, model, rule, side, () =>
+    model.boxes.flatMap((body, index) => (picksBox(rule[side], body) ? [index] : [])),
+  );
 }
 
-function pickedOf(part: ExaminedPart): PickedByRule {
-  const known = byPart.get(part);
-  if (known) return known;
-  const { firstBox, model } = part.placed;
-  const local = localPicks(model);
-  const shift = (lists: readonly (readonly number[])[]) =>
-    lists.map((list) => list.map((box) => firstBox + box));
-  const picked = { from: shift(local.from), to: shift(local.to) };
-  byPart.set(part, picked);
-  return picked;
-}
-
-function localPicks(model: PartModel): PickedByRule {
-  const known = byModel.get(model);
-  if (known) return known;
-  const pick = (side: 'from' | 'to') =>
-    clearanceRules.map((rule) =>
-      model.boxes.flatMap((body, index) => (picksBox(rule[side], body) ? [index] : [])),
-    );
-  const picks = { from: pick('from'), to: pick('to') };
-  byModel.set(model, picks);
-  return picks;
+function remembered<Key extends object>(
+  memory: WeakMap<Key, Picked>,
+  key: Key,
+  rule: ClearanceRule,
+  side: 'from' | 'to',
+  pick: () => readonly number[],
+): readonly number[] {
+  const rules: Picked = memory.get(key) ?? new Map();
+  memory.set(key, rules);
+  const sides = rules.get(rule) ?? {};
+  rules.set(rule, sides);
+  sides[side] ??= pick();
+  return sides[side];
 }

@@ -10,7 +10,9 @@ import { seatFindings, standoffFindings } from './seat-findings';
 import { namesOfClearance, nearestOfEach } from './select-clearances';
 import { spaceFindings } from './space-findings';
 import { tightFindings } from './tight-findings';
+import { tubeFindings } from './tube-findings';
 import { verdictOf } from './verdict';
+import { type Surroundings, withLimit, withWaysOut } from './ways-out/ways-out';
 
 /** Keeps what it found last and looks again only at pairs in which a part changed its pose or its model. */
 export interface Solver {
@@ -60,8 +62,14 @@ function compose(
 ): Solution {
   const pairOf: PairLookup = (first, second) => pairs[first]?.[second];
   const facts = pairs.flatMap((row) => row.filter((pair) => pair !== undefined));
-  const clearances = nearestOfEach(facts.flatMap((pair) => pair.clearances)).sort(byTightness);
-  const findings = findingsOf(scene, parts, facts, clearances).sort(byImportance);
+  const measured = facts.flatMap((pair) => pair.clearances);
+  const around: Surroundings = { scene, parts, clearances: measured };
+  const clearances = nearestOfEach(measured)
+    .sort(byTightness)
+    .map((clearance) => withLimit(around, clearance));
+  const findings = findingsOf(scene, parts, facts, clearances)
+    .map((finding) => withWaysOut(around, finding))
+    .sort(byImportance);
   return {
     verdict: verdictOf(findings, clearances, (clearance) => namesOfClearance(scene, parts, clearance)),
     findings,
@@ -75,15 +83,15 @@ function findingsOf(
   parts: readonly ExaminedPart[],
   facts: readonly PairFacts[],
   clearances: readonly Clearance[],
-): Finding[] {
+): readonly Finding[] {
   const intrusions = facts.flatMap((pair) => pair.intrusions);
   return [
-    ...facts.flatMap((pair) => (pair.interference ? [{ ...pair.interference.finding, waysOut: [] }] : [])),
-    ...spaceFindings(scene, intrusions),
+    ...facts.flatMap((pair) => pair.findings),
+    ...spaceFindings(scene, parts, intrusions),
     ...coveredFindings(scene, parts, intrusions),
-    ...facts.flatMap((pair) => pair.zones),
     ...seatFindings(scene, parts),
     ...standoffFindings(parts),
+    ...tubeFindings(parts),
     ...tightFindings(clearances),
   ];
 }

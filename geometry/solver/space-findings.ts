@@ -1,8 +1,9 @@
 /** What the solver says about reserved space that is not free. */
-import type { Feature } from '../parts/body';
+import type { BodyBox, Feature } from '../parts/body';
 import type { Scene } from '../plan/scene';
 import type { ExaminedPart } from './examined-part';
-import type { Finding, Weight } from './finding';
+import type { Finding } from './finding';
+import { isUsed, type NeededPlugs, neededPlugs } from './needed-plugs';
 import { atStart, lowerFirst, millimetresInWords, type Name, nameOfBox, within } from './part-names';
 import type { SpaceIntrusion } from './space-intrusion';
 
@@ -12,14 +13,28 @@ const FILLED_BY_LEAD: ReadonlySet<Feature['kind']> = new Set<Feature['kind']>([
   'tube fitting',
 ]);
 
-/** One finding for each space (all spaces of one socket together) and each part standing in it. */
-export function spaceFindings(scene: Scene, intrusions: readonly SpaceIntrusion[]): readonly Finding[] {
+/** Whether what stands in the space of the feature is said here, plug by plug, and not as a covered feature. */
+export function isFilledByLead(feature: Feature): boolean {
+  return FILLED_BY_LEAD.has(feature.kind);
+}
+
+/**
+ * One finding for each space (all spaces of one socket together) and each part standing in it. Space wanted only while
+ * something goes in or out belongs to the covered features.
+ */
+export function spaceFindings(
+  scene: Scene,
+  parts: readonly ExaminedPart[],
+  intrusions: readonly SpaceIntrusion[],
+): readonly Finding[] {
+  const needed = neededPlugs(parts);
   const groups = new Map<string, SpaceIntrusion[]>();
   for (const intrusion of intrusions) {
     const body = scene.boxes[intrusion.space]?.body;
     if (!body) continue;
     const features = featuresOf(intrusion.owner, body.name);
-    if (features.some((feature) => !FILLED_BY_LEAD.has(feature.kind))) continue;
+    if (features.some((feature) => !isFilledByLead(feature) || feature.approach.includes(body.name)))
+      continue;
     const [only, ...more] = features;
     const about = only && more.length === 0 ? only.id : body.name;
     const key = `intrusion/${intrusion.owner.placed.id}/${about}/${intrusion.other.placed.id}`;
@@ -27,7 +42,7 @@ export function spaceFindings(scene: Scene, intrusions: readonly SpaceIntrusion[
     if (group) group.push(intrusion);
     else groups.set(key, [intrusion]);
   }
-  return [...groups].map(([id, group]) => findingOf(scene, id, group));
+  return [...groups].map(([id, group]) => findingOf(scene, needed, id, group));
 }
 
 /** Features whose use or approach needs the box. */
@@ -37,17 +52,18 @@ export function featuresOf(part: ExaminedPart, box: string): readonly Feature[] 
   );
 }
 
-function findingOf(scene: Scene, id: string, group: readonly SpaceIntrusion[]): Finding {
+function findingOf(scene: Scene, needed: NeededPlugs, id: string, group: readonly SpaceIntrusion[]): Finding {
   const worst = group.reduce((deepest, next) => (severity(next) > severity(deepest) ? next : deepest));
   const { owner, other } = worst;
   const space = scene.boxes[worst.space]?.body;
   const solid = scene.boxes[worst.solid]?.body;
   if (!space || !solid) throw new RangeError('a box of the pair is not in the scene');
-  const [feature] = featuresOf(owner, space.name);
+  const features = featuresOf(owner, space.name);
+  const [feature] = features;
   const obstacle = nameOfBox(other.placed.kind, other.name, solid);
   const said = worst.air
     ? sayAir(group, owner, space.name, obstacle)
-    : sayPlug(worst, feature, space.role, nameOfBox(owner.placed.kind, owner.name, space), obstacle);
+    : sayPlug(worst, features, space, isUsed(needed, owner, features), obstacle);
   return {
     id,
     kind: 'intrusion',
@@ -72,20 +88,25 @@ type Said = Pick<Finding, 'weight' | 'millimetres' | 'sentence'>;
 
 function sayPlug(
   worst: SpaceIntrusion,
-  feature: Feature | undefined,
-  role: string,
-  space: Name,
+  features: readonly Feature[],
+  space: BodyBox,
+  used: boolean,
   obstacle: Name,
 ): Said {
-  const missing = millimetresInWords(worst.millimetres);
-  const { millimetres } = worst;
-  if (role === 'hand space') {
-    const sentence = `${atStart(obstacle)} stands where a hand has to reach ${within(worst.owner.name)}.`;
+  const { millimetres, owner } = worst;
+  if (space.role === 'hand space') {
+    const sentence = `${atStart(obstacle)} stands where a hand has to reach ${within(owner.name)}.`;
     return { weight: 'note', millimetres, sentence };
   }
-  const weight: Weight = feature?.required ? 'fault' : 'caution';
-  const sentence = `${atStart(space)} has too little room: ${within(obstacle)} takes ${missing} of it.`;
-  return { weight, millimetres, sentence };
+  const plug = nameOfBox(owner.placed.kind, owner.name, space);
+  const [feature] = features;
+  const which = feature && isOneOfSeveral(owner, feature) ? ` (${lowerFirst(feature.label)})` : '';
+  const sentence = `${atStart(plug)}${which} has too little room: ${within(obstacle)} takes ${millimetresInWords(millimetres)} of it.`;
+  return { weight: used ? 'fault' : 'caution', millimetres, sentence };
+}
+
+function isOneOfSeveral(owner: ExaminedPart, feature: Feature): boolean {
+  return owner.placed.model.features.filter((other) => other.kind === feature.kind).length > 1;
 }
 
 /** Less air than this share of the wanted depth, or more than this share of the area, asks for a decision. */

@@ -1,0 +1,134 @@
+/** What could be done about a finding: cheap trials on the scene as it is, best first. */
+
+import { nominal } from '../../parts/dimension';
+import type { Scene } from '../../plan/scene';
+import { leastFacingGap } from '../../space/facing-gap';
+import { axisOfRotation } from '../../space/rotation';
+import { negate } from '../../space/vector';
+import type { ExaminedPart } from '../examined-part';
+import type { Clearance, Finding } from '../finding';
+import { millimetresInWords, within } from '../part-names';
+import { sayAdjustment } from './adjustment';
+import { dimensionLimit, type PartLookup, sayLimit, sayLimitThatKeeps } from './dimension-limit';
+import { sayOtherSeat } from './other-seat';
+import { sayDirection } from './world-words';
+
+/** All that the ways out are looked for in. */
+export interface Surroundings {
+  readonly scene: Scene;
+  readonly parts: readonly ExaminedPart[];
+  /** All measured clearances, also those that are not shown. */
+  readonly clearances: readonly Clearance[];
+}
+
+/** The finding with its ways out. */
+export function withWaysOut(around: Surroundings, finding: Finding): Finding {
+  if (finding.waysOut.length > 0) return finding;
+  const waysOut = waysOutOf(around, finding).filter((way) => way !== undefined);
+  return waysOut.length === 0 ? finding : { ...finding, waysOut: [...new Set(waysOut)] };
+}
+
+/** The clearance with the limit it puts on the dimension it depends on. */
+export function withLimit(around: Surroundings, clearance: Clearance): Clearance {
+  const limit = dimensionLimit(clearance, around.clearances, lookup(around));
+  const said = limit && sayLimit(limit);
+  return said === undefined ? clearance : { ...clearance, limit: said };
+}
+
+function waysOutOf(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
+  switch (finding.kind) {
+    case 'interference':
+      return freeingTwo(around, finding);
+    case 'intrusion':
+      return finding.weight === 'fault' ? freeingSpace(around, finding) : [];
+    case 'tight':
+      return keepingWanted(around, finding);
+    case 'covered':
+      return finding.weight === 'note' ? [] : uncovering(around, finding);
+    default:
+      return [];
+  }
+}
+
+function lookup({ scene, parts }: Surroundings): PartLookup {
+  return (id) => {
+    const index = scene.indexById.get(id);
+    return index === undefined ? undefined : parts[index];
+  };
+}
+
+function freeingTwo(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
+  const { scene, parts } = around;
+  const [mover, obstacle] = finding.parts.map(lookup(around));
+  if (!mover || !obstacle) return [];
+  return [
+    sayAdjustment(scene, parts, mover, obstacle.solids),
+    sayAdjustment(scene, parts, obstacle, mover.solids),
+    ...limitsBetween(around, finding),
+    sayOtherSeat(scene, parts, mover),
+    canMove(obstacle) ? sayOtherSeat(scene, parts, obstacle) : undefined,
+    sayFreeMove(mover, finding),
+  ];
+}
+
+/** Enclosure, board and processor decide where everything else goes. */
+function canMove(part: ExaminedPart): boolean {
+  const { kind } = part.placed;
+  return kind !== 'enclosure' && kind !== 'board' && kind !== 'processor';
+}
+
+function sayFreeMove(mover: ExaminedPart, finding: Finding): string | undefined {
+  if (mover.placed.seat || !finding.escape) return undefined;
+  const { direction, distance } = finding.escape;
+  const where = sayDirection(mover.enclosureAxes, direction);
+  return `Move ${within(mover.name)} by ${millimetresInWords(distance)}${where}.`;
+}
+
+/** Limits on the dimensions whose clearance between the two parts is negative. */
+function limitsBetween(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
+  return around.clearances
+    .filter(
+      (clearance) =>
+        clearance.millimetres < 0 && clearance.parts.every((part) => finding.parts.includes(part)),
+    )
+    .map((clearance) => {
+      const limit = dimensionLimit(clearance, around.clearances, lookup(around));
+      return limit && sayLimit(limit);
+    });
+}
+
+function freeingSpace(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
+  const { scene, parts } = around;
+  const [owner, other] = finding.parts.map(lookup(around));
+  if (!owner || !other) return [];
+  return [
+    ...limitsBetween(around, finding),
+    sayOtherSeat(scene, parts, owner),
+    canMove(other) ? sayOtherSeat(scene, parts, other) : undefined,
+  ];
+}
+
+function keepingWanted(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
+  const clearance = around.clearances.find(({ id }) => finding.id === `tight/${id}`);
+  const limit = clearance && dimensionLimit(clearance, around.clearances, lookup(around));
+  return [limit && clearance ? sayLimitThatKeeps(limit, clearance.wanted) : undefined];
+}
+
+function uncovering(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
+  const { scene, parts } = around;
+  const [cover, owner] = finding.parts.map(lookup(around));
+  if (!cover || !owner) return [];
+  const spaces = finding.overlaps.map(([space]) => space);
+  return [sayAdjustment(scene, parts, cover, spaces), sayThinnerCard(scene, cover, spaces)];
+}
+
+/** 'A card at most 40.6 mm thick leaves it free.': how far its fan side reaches into the space. */
+function sayThinnerCard(scene: Scene, cover: ExaminedPart, spaces: readonly number[]): string | undefined {
+  const { spec, pose } = cover.placed;
+  if (spec.kind !== 'card') return undefined;
+  const fanSide = negate(axisOfRotation(pose.rotation, 'y'));
+  const gap = leastFacingGap(scene.packed, cover.solids, spaces, [fanSide]);
+  const thickness = nominal(spec.thickness) + (gap?.gap ?? 0);
+  const thinnest = Math.floor(thickness * 10 + 1e-6) / 10;
+  return gap && thinnest > 0 ? `A card at most ${thinnest.toFixed(1)} mm thick leaves it free.` : undefined;
+}
