@@ -1,10 +1,17 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import './fonts';
+import '../ui/tokens.css';
+import '../ui/base.css';
+import '../ui/controls.css';
+import { followTheme } from '../ui/sheet-theme';
+import { App } from './app';
 
+followTheme();
 const place = document.getElementById('root');
 if (place)
   createRoot(place).render(
     <StrictMode>
-      <h1>Elbowroom</h1>
+      <App />
     </StrictMode>,
   );

@@ -1,7 +1,9 @@
 /** React bindings of the stores. Selectors must return primitives or references that are stable between changes. */
 import { useStore } from 'zustand';
 import { planStore } from './plan-store';
+import { type SavingState, savingStore } from './saving-store';
 import { solutionStore } from './solution-store';
+import { statusStore } from './status-store';
 import { type ViewState, viewStore } from './view-store';
 
 type PlanSnapshot = ReturnType<typeof planStore.getState>;
@@ -17,4 +19,19 @@ export function useSolutionStore<T>(selector: (state: SolutionSnapshot) => T): T
 
 export function useViewStore<T>(selector: (state: ViewState) => T): T {
   return useStore(viewStore, selector);
+}
+
+export function useSaving(): SavingState {
+  return useStore(savingStore);
+}
+
+export function useStatus(): ReturnType<typeof statusStore.getState> {
+  return useStore(statusStore);
+}
+
+/** How many steps can be taken back and forward again. */
+export function useUndoSteps(): { readonly past: number; readonly future: number } {
+  const past = useStore(planStore.temporal, (state) => state.pastStates.length);
+  const future = useStore(planStore.temporal, (state) => state.futureStates.length);
+  return { past, future };
 }

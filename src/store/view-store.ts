@@ -22,6 +22,8 @@ export interface ViewState {
   readonly xray: boolean;
   readonly reservedSpaces: boolean;
   readonly section: Section | undefined;
+  /** Dragged parts follow the pointer instead of seating themselves on mounts. */
+  readonly freePlacement: boolean;
   readonly view: StandardView;
   /** Raised to ask the viewport to fit the view again, also when `view` stays the same. */
   readonly fitRequest: number;
@@ -35,9 +37,22 @@ export const viewStore = createStore<ViewState>()(() => ({
   xray: false,
   reservedSpaces: false,
   section: undefined,
+  freePlacement: false,
   view: 'three-quarter',
   fitRequest: 0,
 }));
+
+/** Lets go of everything that belongs to one plan, when another is opened. */
+export function resetView(): void {
+  viewStore.setState({
+    selectedPart: undefined,
+    selectedClearance: undefined,
+    selectedFinding: undefined,
+    hoveredPart: undefined,
+    section: undefined,
+  });
+  fitView();
+}
 
 /** Selecting one kind of thing lets go of the others, so that tree, table and viewport always agree. */
 export function selectPart(id: string | undefined): void {

@@ -1,0 +1,31 @@
+/** The viewport with its bar. When it cannot draw, the tables and the tree still work and the reason is said. */
+import { ErrorBoundary } from '../ui/error-boundary';
+import { Viewport } from '../viewport/viewport';
+import { ViewBar } from '../views/view-bar/view-bar';
+
+export function Drawing() {
+  return (
+    <>
+      <div className="drawing">
+        <ErrorBoundary
+          fallback={(message, tryAgain) => <NoDrawing message={message} onTryAgain={tryAgain} />}
+        >
+          <Viewport />
+        </ErrorBoundary>
+      </div>
+      <ViewBar />
+    </>
+  );
+}
+
+function NoDrawing({ message, onTryAgain }: { readonly message: string; readonly onTryAgain: () => void }) {
+  return (
+    <div className="no-drawing" role="alert">
+      <p>The drawing cannot be shown. The tree, the shelf and the clearances go on working.</p>
+      <p className="quiet">{message}</p>
+      <button type="button" className="button" onClick={onTryAgain}>
+        Try again
+      </button>
+    </div>
+  );
+}

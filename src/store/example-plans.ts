@@ -1,0 +1,30 @@
+/** The plans that come with the page. */
+import { type Plan, readPlan } from '../../geometry';
+
+export interface ExamplePlan {
+  readonly file: string;
+  readonly name: string;
+  readonly about: string;
+}
+
+export const DEMO_PLAN = 'demo.json';
+
+export const examplePlans: readonly ExamplePlan[] = [
+  { file: DEMO_PLAN, name: 'A microATX machine that fits', about: 'With one tight spot.' },
+  {
+    file: 'faults.json',
+    name: 'A machine with three faults',
+    about: 'An overlap, a covered slot, a plug against the panel.',
+  },
+  { file: 'small.json', name: 'A Mini-ITX machine', about: 'Where every millimetre counts.' },
+];
+
+/** Fetches an example. Rejects with a plain sentence when it cannot be had. */
+export async function fetchExample(file: string): Promise<Plan> {
+  const response = await fetch(`${import.meta.env.BASE_URL}plans/${file}`);
+  if (!response.ok) throw new Error(`The example plan could not be fetched (${response.status}).`);
+  const read = readPlan(await response.text());
+  if (read.ok) return read.plan;
+  const [problem] = read.problems;
+  throw new Error(`The example plan cannot be read: ${problem?.path} ${problem?.message}.`);
+}

@@ -1,0 +1,82 @@
+/** Every clearance a builder asks for, tightest first. Choosing a row puts its dimension line in the drawing. */
+import { memo } from 'react';
+import type { Clearance } from '../../../geometry';
+import { useSolutionStore, useViewStore } from '../../store/use-store';
+import { selectClearance } from '../../store/view-store';
+import { FitMark } from '../../ui/fit-mark';
+import { GapBar } from '../../ui/gap-bar';
+import { formatMillimetres } from '../../ui/numbers';
+import { clearanceMark } from '../findings/weight-tone';
+import './clearance-table.css';
+
+interface RowProps {
+  readonly clearance: Clearance;
+  readonly chosen: boolean;
+}
+
+const ClearanceRow = memo(function ClearanceRow({ clearance, chosen }: RowProps) {
+  const { title, towards, millimetres, wanted, id } = clearance;
+  const { tone, word } = clearanceMark(clearance);
+  const choose = () => selectClearance(chosen ? undefined : id);
+  return (
+    <tr className={`clearance-row ${tone}`} data-chosen={chosen} onClick={choose}>
+      <th scope="row" className="clearance-title">
+        <button
+          type="button"
+          aria-pressed={chosen}
+          onClick={(event) => {
+            event.stopPropagation();
+            choose();
+          }}
+        >
+          <span>{title}</span>
+          <span className="quiet">{towards}</span>
+        </button>
+      </th>
+      <td className="bar-cell">
+        <GapBar millimetres={millimetres} wanted={wanted} tone={tone} />
+      </td>
+      <td className="number">
+        <span className="gap-value">
+          <FitMark tone={tone} word={word} /> {formatMillimetres(millimetres)}
+        </span>
+        <span className="wanted">
+          <span className="unseen">wanted </span>
+          <span aria-hidden="true">≥ </span>
+          {formatMillimetres(wanted)}
+        </span>
+      </td>
+    </tr>
+  );
+});
+
+export function ClearanceTable() {
+  const clearances = useSolutionStore((state) => state.solution.clearances);
+  const selected = useViewStore((state) => state.selectedClearance);
+  if (clearances.length === 0)
+    return <p className="empty">No clearances yet: place a board, a cooler, a card.</p>;
+  return (
+    <table className="clearances">
+      <caption className="unseen">Clearances in millimetres, tightest first</caption>
+      <thead>
+        <tr>
+          <th scope="col" className="clearance-heading">
+            Between
+          </th>
+          <th scope="col" className="clearance-heading bar-cell">
+            <span className="unseen">Bar</span>
+          </th>
+          <th scope="col" className="clearance-heading number">
+            Gap, mm
+            <span className="unseen"> and wanted gap</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {clearances.map((clearance) => (
+          <ClearanceRow key={clearance.id} clearance={clearance} chosen={clearance.id === selected} />
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,34 @@
+/** Edits the figures of a part in the plan; saved as one step of undo. */
+import type { PartSpec } from '../../../geometry';
+import { respecifyPart } from '../../store/part-actions';
+import { FormDialog } from './form-dialog';
+import { PartForm } from './part-form';
+
+interface EditPartDialogProps {
+  readonly id: string;
+  readonly label: string;
+  readonly spec: PartSpec;
+  readonly onClose: () => void;
+}
+
+export function EditPartDialog({ id, label, spec, onClose }: EditPartDialogProps) {
+  return (
+    <FormDialog title={`${label} by number`} onClose={onClose}>
+      {(onDirty) => (
+        <PartForm
+          kind={spec.kind}
+          start={spec}
+          onDirty={onDirty}
+          onSave={(next) => {
+            respecifyPart(id, next);
+            onClose();
+          }}
+        >
+          <button type="submit" className="button strong" value="save">
+            Save
+          </button>
+        </PartForm>
+      )}
+    </FormDialog>
+  );
+}
