@@ -99,5 +99,3 @@ export const coolerSpecSchema = z.discriminatedUnion('style', [
 ]);
 export type CoolerSpec = z.infer<typeof coolerSpecSchema>;
 export type TowerSpec = z.infer<typeof towerSchema>;
-export type TopFlowSpec = z.infer<typeof topFlowSchema>;
-export type LiquidBlockSpec = z.infer<typeof liquidBlockSchema>;
