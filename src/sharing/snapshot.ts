@@ -1,6 +1,6 @@
 import { buf as crc32 } from 'crc-32';
 import { deflateSync, strFromU8, strToU8 } from 'fflate';
-import { type Plan, type Problem, readPlan } from '../../geometry';
+import { type Plan, type Problem, planSchema, readPlan } from '../../geometry';
 import { fromBase64Url, isBase64Url, toBase64Url } from './base64url';
 import { inflateWithin } from './inflate-within';
 import {
@@ -15,10 +15,10 @@ export type DecodeResult =
   | { readonly ok: true; readonly plan: Plan }
   | { readonly ok: false; readonly message: string; readonly problems: readonly Problem[] };
 
-/** The fragment, without '#', that carries the plan. */
+/** The fragment, without '#', that carries the plan. Fields go in the order of the schema, as in the dictionary. */
 export async function encodeSnapshot(plan: Plan): Promise<string> {
-  const text = strToU8(JSON.stringify(plan));
-  const packed = deflateSync(text, { level: 9, mem: 12, dictionary: await dictionaryOf(SNAPSHOT_FORMAT) });
+  const text = strToU8(JSON.stringify(planSchema.parse(plan)));
+  const packed = deflateSync(text, { level: 9, mem: 12, dictionary: await dictionary() });
   const payload = new Uint8Array(CHECKSUM_BYTES + packed.length);
   new DataView(payload.buffer).setInt32(0, crc32(text));
   payload.set(packed, CHECKSUM_BYTES);
@@ -51,7 +51,7 @@ export async function decodeSnapshot(fragment: string): Promise<DecodeResult> {
   }
   if (!isBase64Url(payload))
     return refuse('The link holds characters that no snapshot has: it was damaged on the way.');
-  const text = unpack(fromBase64Url(payload), await dictionaryOf(format));
+  const text = unpack(fromBase64Url(payload), await dictionary());
   if (!text.ok) return refuse(text.message);
   const read = readPlan(text.value);
   if (read.ok) return { ok: true, plan: read.plan };
@@ -86,8 +86,8 @@ function unpack(bytes: Uint8Array, dictionary: Uint8Array): Unpacked {
   }
 }
 
-/** Loaded only when a link is made or opened. */
-async function dictionaryOf(_format: number): Promise<Uint8Array> {
+/** The dictionary of format 1, the only one so far; loaded only when a link is made or opened. */
+async function dictionary(): Promise<Uint8Array> {
   const { default: words } = await import('./dictionary-1.txt?raw');
   return strToU8(words);
 }

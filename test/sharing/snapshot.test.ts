@@ -1,11 +1,15 @@
+import { readFileSync } from 'node:fs';
 import { buf as crc32 } from 'crc-32';
 import fc from 'fast-check';
 import { deflateSync, strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import type { Plan } from '../../geometry';
+import { type Plan, planSchema, readPlan } from '../../geometry';
 import { toBase64Url } from '../../src/sharing/base64url';
 import { decodeSnapshot, encodeSnapshot } from '../../src/sharing/snapshot';
 import { LARGEST_SNAPSHOT_TEXT, LONGEST_PAYLOAD } from '../../src/sharing/snapshot-format';
+
+const DICTIONARY_BYTES = 32_680;
+const DICTIONARY_CHECKSUM = -1_973_345_240;
 
 const plan: Plan = {
   format: 1,
@@ -98,3 +102,45 @@ describe('snapshot link', () => {
     expect(await messageFor(bomb)).toContain('unpacks to more than');
   });
 });
+
+describe('released formats', () => {
+  const example = (name: string): Plan => {
+    const read = readPlan(readFileSync(new URL(`../../public/plans/${name}.json`, import.meta.url), 'utf8'));
+    if (!read.ok) throw new Error(name);
+    return read.plan;
+  };
+
+  it('never changes the dictionary of format 1, or old links would no longer open', () => {
+    const words = readFileSync(new URL('../../src/sharing/dictionary-1.txt', import.meta.url));
+    expect([words.length, crc32(words)]).toEqual([DICTIONARY_BYTES, DICTIONARY_CHECKSUM]);
+  });
+
+  it('still opens a link made when format 1 was released', async () => {
+    const link = readFileSync(new URL('./format-1.link.txt', import.meta.url), 'utf8').trim();
+    const result = await decodeSnapshot(link);
+    if (!result.ok) throw new Error(result.message);
+    const kept: unknown = JSON.parse(readFileSync(new URL('./format-1.plan.json', import.meta.url), 'utf8'));
+    expect(result.plan).toEqual(kept);
+  });
+
+  it.each(['demo', 'faults', 'small'])('carries the example %s in at most 2,000 characters', async (name) => {
+    const plan = example(name);
+    const fragment = await encodeSnapshot(plan);
+    expect(fragment.length).toBeLessThanOrEqual(2000);
+    expect(await decodeSnapshot(fragment)).toEqual({ ok: true, plan });
+  });
+
+  it('carries a plan in which no number and no name is from the shelf', async () => {
+    const plan = planSchema.parse(JSON.parse(JSON.stringify(example('demo')), renamed));
+    const fragment = await encodeSnapshot(plan);
+    expect(fragment.length).toBeLessThanOrEqual(4000);
+    expect(await decodeSnapshot(fragment)).toEqual({ ok: true, plan });
+  });
+});
+
+/** Changes every model name and every odd dimension, as if each part had been measured anew. */
+function renamed(key: string, value: unknown): unknown {
+  if (key === 'model' || key === 'maker') return [...String(value)].reverse().join('');
+  if (typeof value === 'number' && !Number.isInteger(value)) return Math.round((value + 0.37) * 100) / 100;
+  return value;
+}
