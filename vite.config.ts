@@ -26,7 +26,7 @@ export default defineConfig({
   // Relative addresses, so that the built folder can be served from any path.
   base: './',
   plugins: [react(), loosenPolicyWhileDeveloping()],
-  // Nothing is inlined: the policy lets in no font or script from a data address.
+  // Nothing is inlined: the policy lets in neither fonts nor scripts from data addresses.
   build: { target: 'es2022', assetsInlineLimit: 0 },
   worker: { format: 'es' },
   preview: { port: 4173, strictPort: true },
