@@ -74,8 +74,19 @@ export function pairScale(): number {
  * a lower bound of the distance when positive. An edge axis must beat the face axes by more than roundoff.
  */
 export function bestAxis(): number {
+  bestFaceAxis();
+  return bestAxisWithEdges();
+}
+
+/** The largest separation over the six face axes alone, mm. */
+export function bestFaceAxis(): number {
   pair[PAIR_BEST] = -Infinity;
   tryFaces(-Infinity);
+  return pair[PAIR_BEST]!;
+}
+
+/** Completes `bestFaceAxis` by the nine edge axes: the same answer as `bestAxis`. */
+export function bestAxisWithEdges(): number {
   const slack = ROUNDOFF * pairScale();
   pair[PAIR_BEST] = pair[PAIR_BEST]! + slack;
   const faceAxis = pair[PAIR_AXIS];

@@ -1,18 +1,8 @@
-import { closest, closestDistance, crossingEdges } from './closest-features';
+import { closest, crossingEdges, loadedDistance } from './closest-features';
 import { type FaceName, facesOfFeature } from './face-names';
 import type { OrientedBox } from './oriented-box';
 import { BOUNDS_STRIDE, PackedBoxes, SHAPE_STRIDE } from './packed-boxes';
-import {
-  bestAxis,
-  interiorsMeet,
-  loadPair,
-  PAIR_AXIS,
-  PAIR_B,
-  PAIR_D,
-  PAIR_N,
-  PAIR_R,
-  pair,
-} from './separating-axes';
+import { interiorsMeet, loadPair, PAIR_AXIS, PAIR_B, PAIR_D, PAIR_N, PAIR_R, pair } from './separating-axes';
 import { CONTACT_TOLERANCE_MM } from './tolerance';
 import type { Vector3 } from './vector';
 
@@ -82,15 +72,13 @@ export function separatePacked(packed: PackedBoxes, i: number, j: number, out: S
   const shapes = packed.shapes;
   const oa = i * SHAPE_STRIDE;
   loadPair(shapes, oa, j * SHAPE_STRIDE);
-  const bound = bestAxis();
-  let distance = bound;
-  if (bound > 0) {
-    distance = closestDistance(bound);
+  const distance = loadedDistance();
+  if (distance > 0) {
     if (distance > CONTACT_TOLERANCE_MM) {
       for (let k = 0; k < 3; k++) pair[PAIR_N + k] = (closest[3 + k]! - closest[k]!) / distance;
     }
   } else {
-    deepestPoints(bound);
+    deepestPoints(distance);
   }
   toWorld(shapes, oa, out);
   out.distance = Math.abs(distance) <= CONTACT_TOLERANCE_MM ? 0 : distance;
@@ -104,8 +92,7 @@ export function signedDistance(packed: PackedBoxes, i: number, j: number): numbe
     distance = alignedDistance(packed.bounds, i * BOUNDS_STRIDE, j * BOUNDS_STRIDE);
   } else {
     loadPair(packed.shapes, i * SHAPE_STRIDE, j * SHAPE_STRIDE);
-    const bound = bestAxis();
-    distance = bound > 0 ? closestDistance(bound) : bound;
+    distance = loadedDistance();
   }
   return Math.abs(distance) <= CONTACT_TOLERANCE_MM ? 0 : distance;
 }

@@ -12,8 +12,11 @@ import {
 /** One in so many boxes is turned out of the axes. */
 const TURNED = 10;
 
-/** 60 parts of 430 boxes in a space of 420 x 400 x 220 mm: parts of 30 to 110 mm a side, overlapping at places. */
-export function crowdedEnclosure(seed: number): OrientedBox[][] {
+/**
+ * 60 parts of 430 boxes in a space of 420 x 400 x 220 mm: parts of 20 to 80 mm a side, overlapping at places. The
+ * boxes fill 10 % to `fill` of their part on each axis, which sets how many near pairs a part has.
+ */
+export function crowdedEnclosure(seed: number, fill: number): OrientedBox[][] {
   const random = seededRandom(seed);
   const parts: OrientedBox[][] = [];
   let left = 430;
@@ -26,16 +29,16 @@ export function crowdedEnclosure(seed: number): OrientedBox[][] {
       between(random, 0, 400 - size[1]),
       between(random, 0, 220 - size[2]),
     ];
-    parts.push(Array.from({ length: boxes }, () => boxWithin(random, corner, size)));
+    parts.push(Array.from({ length: boxes }, () => boxWithin(random, corner, size, fill)));
   }
   return parts;
 }
 
-function boxWithin(random: RandomSource, corner: Vector3, size: Vector3): OrientedBox {
+function boxWithin(random: RandomSource, corner: Vector3, size: Vector3, fill: number): OrientedBox {
   const low: [number, number, number] = [0, 0, 0];
   const high: [number, number, number] = [0, 0, 0];
   for (const axis of [0, 1, 2] as const) {
-    const extent = size[axis] * between(random, 0.2, 0.65);
+    const extent = size[axis] * between(random, 0.1, fill);
     low[axis] = corner[axis] + between(random, 0, size[axis] - extent);
     high[axis] = low[axis] + extent;
   }

@@ -2,6 +2,7 @@ import * as rapier from '@dimforge/rapier3d-compat';
 import { RBush3D } from 'rbush-3d';
 import { visitNearPairs } from '../../../geometry/space/body-pairs';
 import { BodySet } from '../../../geometry/space/body-set';
+import type { OrientedBox } from '../../../geometry/space/oriented-box';
 import { BOUNDS_STRIDE } from '../../../geometry/space/packed-boxes';
 import { signedDistance } from '../../../geometry/space/separation';
 import { type Contestant, timeInTurns } from '../measure';
@@ -13,34 +14,28 @@ import { buildRapierWorld, type RapierWorld } from './rapier-world';
 const LIMIT_MM = 30;
 const MOVES = 600;
 const ROUNDS = 9;
+const PARTS = 60;
 
 /** Each round makes the moves and, the next one, takes them back, so that every round does the same work. */
 type Move = (body: number, x: number, y: number, z: number, visit: (distance: number) => void) => void;
 
-/** One part of 60 moves by 1 mm: all overlaps with depth and all gaps up to 30 mm between it and the others. */
+/**
+ * One part of 60 moves by 1 mm: all overlaps with depth and all gaps up to 30 mm between it and the others, in an
+ * enclosure with some near pairs and in one with many.
+ */
 export async function benchOneMove(options: BenchOptions): Promise<void> {
-  const parts = crowdedEnclosure(3);
-  const moves = randomMoves(5, parts.length, MOVES);
-  const contestant = (name: string, move: Move, rounds?: number): Contestant => {
-    let sense = -1;
-    const run = () => {
-      let answers = 0;
-      sense = -sense;
-      for (const { body, shift } of sense > 0 ? moves : [...moves].reverse()) {
-        move(body, sense * shift[0], sense * shift[1], sense * shift[2], () => answers++);
-      }
-      return answers;
-    };
-    return { name, run, units: MOVES, ...(rounds === undefined ? {} : { rounds }) };
-  };
-  const world = await buildRapierWorld(parts);
+  await benchLayout('some near pairs', crowdedEnclosure(3, 0.2), options);
+  await benchLayout('many near pairs', crowdedEnclosure(3, 0.8), options);
+}
+
+async function benchLayout(density: string, parts: OrientedBox[][], options: BenchOptions): Promise<void> {
   const timings = timeInTurns(
     [
       contestant('kernel', kernelMove(new BodySet(parts))),
       contestant('naive axis-aligned loop (turned boxes by their bounds)', plainMove(parts)),
-      contestant('exact test on every pair', everyPairMove(new BodySet(parts))),
+      contestant('exact test on every pair, behind box bounds', everyPairMove(new BodySet(parts))),
       contestant('rbush-3d + exact test', treeMove(new BodySet(parts))),
-      contestant('rapier, query tree left stale', rapierMove(world, false)),
+      contestant('rapier, query tree left stale', rapierMove(await buildRapierWorld(parts), false)),
       contestant(
         'rapier, contacts behind one range a part',
         rapierBehindRanges(await buildRapierWorld(parts), parts),
@@ -51,7 +46,7 @@ export async function benchOneMove(options: BenchOptions): Promise<void> {
   );
   const kernel = timings[0]?.median ?? Number.NaN;
   printTable(
-    `W1: one of 60 parts (430 boxes) moved 1 mm, every overlap and every gap up to ${LIMIT_MM} mm`,
+    `W1: one of 60 parts (430 boxes) moved 1 mm, every overlap and every gap up to ${LIMIT_MM} mm, ${density}`,
     [
       ['contestant', 'us/move', 'x kernel', 'answers/move'],
       ...timings.map((t) => [
@@ -65,6 +60,24 @@ export async function benchOneMove(options: BenchOptions): Promise<void> {
   );
 }
 
+function contestant(name: string, move: Move): Contestant {
+  const moves = randomMoves(5, PARTS, MOVES);
+  const back = [...moves].reverse();
+  let sense = -1;
+  const run = () => {
+    let answers = 0;
+    const count = () => {
+      answers++;
+    };
+    sense = -sense;
+    for (const { body, shift } of sense > 0 ? moves : back) {
+      move(body, sense * shift[0], sense * shift[1], sense * shift[2], count);
+    }
+    return answers;
+  };
+  return { name, run, units: MOVES };
+}
+
 function kernelMove(bodies: BodySet): Move {
   return (body, x, y, z, visit) => {
     bodies.translateBody(body, x, y, z);
@@ -72,7 +85,7 @@ function kernelMove(bodies: BodySet): Move {
   };
 }
 
-function plainMove(parts: ReturnType<typeof crowdedEnclosure>): Move {
+function plainMove(parts: OrientedBox[][]): Move {
   const { starts } = new BodySet(parts);
   const plain = new PlainBoxes(parts.flat());
   return (body, x, y, z, visit) => {
@@ -88,11 +101,21 @@ function everyPairMove(bodies: BodySet): Move {
     for (let i = starts[body]!; i < starts[body + 1]!; i++) {
       for (let j = 0; j < packed.count; j++) {
         if (j >= starts[body]! && j < starts[body + 1]!) continue;
+        if (isFar(packed.bounds, i, j)) continue;
         const distance = signedDistance(packed, i, j);
         if (distance <= LIMIT_MM) visit(distance);
       }
     }
   };
+}
+
+function isFar(bounds: Float64Array, i: number, j: number): boolean {
+  for (let k = 0; k < 3; k++) {
+    const a = 6 * i + k;
+    const b = 6 * j + k;
+    if (bounds[b]! - bounds[a + 3]! > LIMIT_MM || bounds[a]! - bounds[b + 3]! > LIMIT_MM) return true;
+  }
+  return false;
 }
 
 function treeMove(bodies: BodySet): Move {
@@ -157,26 +180,18 @@ function rapierMove(world: RapierWorld, step: boolean): Move {
 }
 
 /** Only rapier's contact of two colliders, with the culling of this kernel in front of it. */
-function rapierBehindRanges(world: RapierWorld, parts: ReturnType<typeof crowdedEnclosure>): Move {
+function rapierBehindRanges(world: RapierWorld, parts: OrientedBox[][]): Move {
   const bodies = new BodySet(parts);
   const colliders = world.colliders.flat();
   const { bounds, starts, packed } = bodies;
-  const far = (array: Float64Array, i: number, j: number) => {
-    for (let k = 0; k < 3; k++) {
-      const a = 6 * i + k;
-      const b = 6 * j + k;
-      if (array[b]! - array[a + 3]! > LIMIT_MM || array[a]! - array[b + 3]! > LIMIT_MM) return true;
-    }
-    return false;
-  };
   return (body, x, y, z, visit) => {
     bodies.translateBody(body, x, y, z);
     moveBody(world, body, x, y, z);
     for (let other = 0; other < bodies.count; other++) {
-      if (other === body || far(bounds, body, other)) continue;
+      if (other === body || isFar(bounds, body, other)) continue;
       for (let i = starts[body]!; i < starts[body + 1]!; i++) {
         for (let j = starts[other]!; j < starts[other + 1]!; j++) {
-          if (far(packed.bounds, i, j)) continue;
+          if (isFar(packed.bounds, i, j)) continue;
           const contact = colliders[i]!.contactCollider(colliders[j]!, LIMIT_MM);
           if (contact !== null && contact.distance <= LIMIT_MM) visit(contact.distance);
         }

@@ -1,0 +1,79 @@
+import { pathToFileURL } from 'node:url';
+import { movePart } from '../../../geometry/plan/edit-plan';
+import { placePlan } from '../../../geometry/plan/place-plan';
+import { isSeated, type Plan } from '../../../geometry/plan/plan-schema';
+import type { Scene } from '../../../geometry/plan/scene';
+import { createSolver, solve } from '../../../geometry/solver/solve';
+import { demoLikeBuild } from '../../solver/demo-like-build';
+import { median } from '../measure';
+import { type BenchOptions, printTable, short } from '../table';
+
+const WARM_UP = 100;
+const ROUNDS = 300;
+
+/** The whole solve and the solve after one part has moved, in milliseconds, each on a warm machine. */
+export async function runSolverBenches(options: BenchOptions): Promise<void> {
+  const fitting = demoLikeBuild();
+  const rows = [
+    ['work', 'parts', 'boxes', 'median ms', 'target ms'],
+    fullRow('full solve, plan that fits', fitting),
+    fullRow('full solve, plan with faults', withFaults(fitting)),
+    ...['card', 'cooler', 'fan-2', 'supply', 'board'].map((part) => moveRow(fitting, part)),
+    moveRow(withFaults(fitting), 'card'),
+  ];
+  printTable('Solver', rows, options);
+}
+
+function withFaults(plan: Plan): Plan {
+  const { card, memory } = plan.parts;
+  if (card?.spec.kind !== 'card' || memory?.spec.kind !== 'memory') throw new Error('not the plan expected');
+  const parts = {
+    ...plan.parts,
+    card: { ...card, spec: { ...card.spec, length: 400 } },
+    memory: { ...memory, spec: { ...memory.spec, height: 46 } },
+  };
+  return { ...plan, parts };
+}
+
+function fullRow(name: string, plan: Plan): string[] {
+  const scene = placePlan(plan);
+  const times: number[] = [];
+  for (let round = 0; round < WARM_UP + ROUNDS; round++) {
+    const start = performance.now();
+    solve(scene);
+    if (round >= WARM_UP) times.push(performance.now() - start);
+  }
+  return [name, ...sizeOf(scene), short(median(times)), '3'];
+}
+
+/** One part goes to and fro by 1 mm; what is mounted on it goes with it. */
+function moveRow(plan: Plan, part: string): string[] {
+  const scenes = [0, 1].map((shift) => placePlan(shifted(plan, part, shift)));
+  const solver = createSolver();
+  const times: number[] = [];
+  for (let round = 0; round < WARM_UP + ROUNDS; round++) {
+    const scene = scenes[round % 2];
+    if (!scene) throw new Error('no scene');
+    const start = performance.now();
+    solver.solve(scene);
+    if (round >= WARM_UP) times.push(performance.now() - start);
+  }
+  const [first] = scenes;
+  const faults = first ? solve(first).verdict.faults : 0;
+  const name = `one part moved: ${part}${faults > 0 ? ', plan with faults' : ''}`;
+  return [name, ...(first ? sizeOf(first) : []), short(median(times)), '0.3'];
+}
+
+function shifted(plan: Plan, id: string, by: number): Plan {
+  const placement = plan.parts[id]?.placement;
+  if (!placement || !isSeated(placement)) throw new Error(`${id} is not seated`);
+  return movePart(plan, id, { ...placement, shift: [by, 0, 0] });
+}
+
+function sizeOf(scene: Scene): string[] {
+  return [String(scene.parts.length), String(scene.boxes.length)];
+}
+
+if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  await runSolverBenches({ markdown: process.argv.includes('--markdown') });
+}
