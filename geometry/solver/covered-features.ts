@@ -3,8 +3,10 @@ import type { Feature } from '../parts/body';
 import type { Scene } from '../plan/scene';
 import type { ExaminedPart } from './examined-part';
 import type { Finding } from './finding';
+import { meetingFaces } from './meeting-faces';
+import type { Memory } from './memory';
 import { atStart, lowerFirst, type Name, nameOfBox, upperFirst, within } from './part-names';
-import { featuresOf, isFilledByLead } from './space-findings';
+import { isFilledByLead } from './space-findings';
 import type { SpaceIntrusion } from './space-intrusion';
 
 interface Hits {
@@ -19,23 +21,23 @@ export function coveredFindings(
   scene: Scene,
   parts: readonly ExaminedPart[],
   intrusions: readonly SpaceIntrusion[],
+  memory: Memory<readonly Finding[]>,
 ): readonly Finding[] {
   const guests = guestsByMount(parts);
   const hits = new Map<string, Hits>();
   for (const intrusion of intrusions) {
-    const box = scene.boxes[intrusion.space]?.body.name ?? '';
-    for (const feature of featuresOf(intrusion.owner, box)) {
-      const key = `covered/${intrusion.owner.placed.id}/${feature.id}`;
-      const known = hits.get(key) ?? { owner: intrusion.owner, feature, use: [], approach: [] };
-      hits.set(key, known);
-      if (feature.use.includes(box)) known.use.push(intrusion);
-      else known.approach.push(intrusion);
+    for (const { id, feature, needs } of intrusion.topics) {
+      const known = hits.get(id) ?? { owner: intrusion.owner, feature, use: [], approach: [] };
+      hits.set(id, known);
+      known[needs].push(intrusion);
     }
   }
   return [...hits].flatMap(([id, found]) => {
-    const { owner, feature } = found;
+    const { owner, feature, use, approach } = found;
     const guest = feature.mount === undefined ? undefined : guests.get(`${owner.placed.id}/${feature.mount}`);
-    return sayCovered(scene, id, found, guest);
+    return memory.recall(id, [guest, use.length, ...use, ...approach], () =>
+      sayCovered(scene, id, found, guest),
+    );
   });
 }
 
@@ -67,16 +69,11 @@ function sayCovered(
   const others = covers.filter((part) => part !== worst.other).map((part) => within(part.name));
   const cover = coverName(scene, worst);
   const label = subjectOf(feature, owner);
-  const solid = scene.boxes[worst.solid]?.body.name ?? '';
-  const space = scene.boxes[worst.space]?.body.name ?? '';
   const shared = {
     id,
     kind: 'covered',
     parts: [worst.other.placed.id, owner.placed.id],
-    faces: [
-      { part: worst.other.placed.id, box: solid },
-      { part: owner.placed.id, box: space },
-    ],
+    faces: meetingFaces(scene, worst.solid, worst.space),
     feature: feature.id,
     millimetres: worst.millimetres,
     overlaps: hits.map((hit) => [hit.space, hit.solid] as const),

@@ -5,7 +5,7 @@ import type { Scene, SceneBox } from '../plan/scene';
 import { type FacingGap, leastFacingGap } from '../space/facing-gap';
 import type { OrientedBox } from '../space/oriented-box';
 import { type AxisName, axisOfRotation, type Rotation } from '../space/rotation';
-import { faceTowards } from '../space/separation';
+import { faceTowards, signedDistance } from '../space/separation';
 import { CONTACT_TOLERANCE_MM } from '../space/tolerance';
 import { dot, negate, type Vector3 } from '../space/vector';
 import type { BoxSelector, ClearanceRule } from './clearance-rule';
@@ -16,9 +16,23 @@ import type { Clearance } from './finding';
 import { atStart, millimetresInWords, nameOfBox, upperFirst, within } from './part-names';
 import { boxesPicked } from './picked-boxes';
 
+/** A clearance as one rule measures it between two parts. */
+export interface MeasuredClearance {
+  readonly clearance: Clearance;
+  /**
+   * The two overlap, and part more easily across the direction of the rule than along it: another rule tells that
+   * story, this number only keeps farther things from being shown as the nearest.
+   */
+  readonly sideways: boolean;
+}
+
 /** One clearance for each rule that applies from `from` to `to` and finds them facing each other. */
-export function measureClearances(scene: Scene, from: ExaminedPart, to: ExaminedPart): readonly Clearance[] {
-  const found: Clearance[] = [];
+export function measureClearances(
+  scene: Scene,
+  from: ExaminedPart,
+  to: ExaminedPart,
+): readonly MeasuredClearance[] {
+  const found: MeasuredClearance[] = [];
   for (const rule of rulesBetween(from.placed.kind, to.placed.kind)) {
     if (!applies(scene, rule, from, to)) continue;
     const directions = directionsOf(rule, from);
@@ -27,9 +41,18 @@ export function measureClearances(scene: Scene, from: ExaminedPart, to: Examined
     const second = narrowed(scene, rule.to, boxesPicked(to, rule, 'to'), directions, to);
     const least = leastFacingGap(scene.packed, first, second, directions);
     if (least && least.gap <= (rule.reach ?? Number.POSITIVE_INFINITY))
-      found.push(clearanceOf(scene, rule, from, to, least, directions));
+      found.push({
+        clearance: clearanceOf(scene, rule, from, to, least, directions),
+        sideways: partsSideways(scene, rule, least),
+      });
   }
   return found;
+}
+
+/** Plugs go in and out along the direction of their rule and have no other way. */
+function partsSideways(scene: Scene, rule: ClearanceRule, { gap, a, b }: FacingGap): boolean {
+  if (gap >= 0 || rule.from.standsOut) return false;
+  return signedDistance(scene.packed, a, b) > gap + CONTACT_TOLERANCE_MM;
 }
 
 const byKinds = new Map<string, readonly ClearanceRule[]>();
@@ -43,7 +66,7 @@ function rulesBetween(from: PartKind, to: PartKind): readonly ClearanceRule[] {
   return rules;
 }
 
-function applies(scene: Scene, rule: ClearanceRule, from: ExaminedPart, to: ExaminedPart): boolean {
+export function applies(scene: Scene, rule: ClearanceRule, from: ExaminedPart, to: ExaminedPart): boolean {
   if (!rule.seatedToo && (sitsOn(from, to) || sitsOn(to, from))) return false;
   return seatedAsAsked(scene, rule.from, from) && seatedAsAsked(scene, rule.to, to);
 }
@@ -59,7 +82,7 @@ function seatedAsAsked(scene: Scene, selector: BoxSelector, part: ExaminedPart):
 }
 
 /** Unit directions of the rule in the world; none when its frame does not exist. */
-function directionsOf(rule: ClearanceRule, from: ExaminedPart): readonly Vector3[] {
+export function directionsOf(rule: ClearanceRule, from: ExaminedPart): readonly Vector3[] {
   const axes = axesOf(rule, from);
   if (axes === undefined) return [];
   return rule.directions.map((name) => {
@@ -74,7 +97,7 @@ function axesOf(rule: ClearanceRule, from: ExaminedPart): Rotation | undefined {
 }
 
 /** Leaves out what the selector does not mean in these directions. */
-function narrowed(
+export function narrowed(
   scene: Scene,
   selector: BoxSelector,
   boxes: readonly number[],

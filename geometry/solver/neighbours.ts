@@ -5,6 +5,7 @@ import { faceNormal, type OrientedBox } from '../space/oriented-box';
 import { identityRotation } from '../space/rotation';
 import { faceTowards } from '../space/separation';
 import type { Vector3 } from '../space/vector';
+import type { ExaminedPart } from './examined-part';
 import type { FaceRef, Neighbour } from './finding';
 import type { PairFacts } from './pair-facts';
 
@@ -14,42 +15,85 @@ export type PairLookup = (first: number, second: number) => PairFacts | undefine
 const unit: OrientedBox = { centre: [0, 0, 0], half: [1, 1, 1], rotation: identityRotation };
 const directions: readonly Vector3[] = FACE_NAMES.map((face) => faceNormal(unit, face));
 
-/** Six entries a part, in the order of the scene and of `FACE_NAMES`. */
-export function findNeighbours(scene: Scene, pairOf: PairLookup): readonly Neighbour[] {
-  const neighbours: Neighbour[] = [];
-  for (let part = 0; part < scene.parts.length; part++) {
-    for (let face = 0; face < FACE_NAMES.length; face++) {
-      neighbours.push(nearest(scene, pairOf, part, face));
-    }
-  }
-  return neighbours;
+/** What a neighbour was made from. */
+interface Found {
+  readonly mine: ExaminedPart;
+  readonly theirs: ExaminedPart | undefined;
+  readonly distance: number;
+  readonly box: number;
+  readonly otherBox: number;
+  readonly neighbour: Neighbour;
 }
 
-function nearest(scene: Scene, pairOf: PairLookup, part: number, face: number): Neighbour {
-  const id = scene.parts[part]?.id ?? '';
-  const direction = faceNameOf(face);
-  let least = Number.POSITIVE_INFINITY;
-  let mine = -1;
-  let theirs = -1;
-  for (let other = 0; other < scene.parts.length; other++) {
+/** Keeps the answers of the last scene, and makes only those anew that have changed. */
+export class NeighbourFinder {
+  private found: (Found | undefined)[] = [];
+
+  /** Six entries a part, in the order of the scene and of `FACE_NAMES`. */
+  find(scene: Scene, parts: readonly ExaminedPart[], pairOf: PairLookup): readonly Neighbour[] {
+    const before = this.found;
+    const found: Found[] = [];
+    for (const part of parts) {
+      for (let face = 0; face < FACE_NAMES.length; face++) {
+        found.push(nearest(scene, parts, pairOf, part, face, before[found.length]));
+      }
+    }
+    this.found = found;
+    return found.map((entry) => entry.neighbour);
+  }
+}
+
+function nearest(
+  scene: Scene,
+  parts: readonly ExaminedPart[],
+  pairOf: PairLookup,
+  part: ExaminedPart,
+  face: number,
+  before: Found | undefined,
+): Found {
+  let distance = Number.POSITIVE_INFINITY;
+  let box = -1;
+  let otherBox = -1;
+  let theirs: ExaminedPart | undefined;
+  for (const other of parts) {
     if (other === part) continue;
-    const isFirst = part < other;
-    const travel = (isFirst ? pairOf(part, other) : pairOf(other, part))?.travel;
+    const isFirst = part.index < other.index;
+    const travel = (isFirst ? pairOf(part.index, other.index) : pairOf(other.index, part.index))?.travel;
     // What the second meets going one way is what the first meets going the other.
     const entry = isFirst ? face : face ^ 1;
-    const distance = travel?.distance[entry] ?? Number.POSITIVE_INFINITY;
-    if (!travel || distance >= least) continue;
-    least = distance;
-    mine = (isFirst ? travel.box[entry] : travel.otherBox[entry]) ?? -1;
-    theirs = (isFirst ? travel.otherBox[entry] : travel.box[entry]) ?? -1;
+    const reach = travel?.distance[entry] ?? Number.POSITIVE_INFINITY;
+    if (!travel || reach >= distance) continue;
+    distance = reach;
+    theirs = other;
+    box = (isFirst ? travel.box[entry] : travel.otherBox[entry]) ?? -1;
+    otherBox = (isFirst ? travel.otherBox[entry] : travel.box[entry]) ?? -1;
   }
-  if (mine < 0) return { part: id, direction };
+  const isSame =
+    before?.mine === part &&
+    before.theirs === theirs &&
+    before.distance === distance &&
+    before.box === box &&
+    before.otherBox === otherBox;
+  if (isSame) return before;
+  const neighbour = neighbourOf(scene, part, face, distance, box, otherBox);
+  return { mine: part, theirs, distance, box, otherBox, neighbour };
+}
+
+function neighbourOf(
+  scene: Scene,
+  part: ExaminedPart,
+  face: number,
+  distance: number,
+  box: number,
+  otherBox: number,
+): Neighbour {
+  const found = { part: part.placed.id, direction: faceNameOf(face) };
+  if (box < 0) return found;
   return {
-    part: id,
-    direction,
-    millimetres: least,
-    from: faceOf(scene, mine, directions[face], 1),
-    to: faceOf(scene, theirs, directions[face], -1),
+    ...found,
+    millimetres: distance,
+    from: faceOf(scene, box, directions[face], 1),
+    to: faceOf(scene, otherBox, directions[face], -1),
   };
 }
 

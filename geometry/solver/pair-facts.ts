@@ -2,10 +2,10 @@
 import type { Scene } from '../plan/scene';
 import { type BodyScan, clearBodyScan, createBodyScan, scanBodies, visitOverlaps } from '../space/body-scan';
 import type { ExaminedPart } from './examined-part';
-import type { Clearance, Finding } from './finding';
+import type { Finding } from './finding';
 import { zoneFinding } from './height-zones';
 import { interferenceOf } from './interference';
-import { measureClearances } from './measure-clearances';
+import { type MeasuredClearance, measureClearances } from './measure-clearances';
 import { type SpaceIntrusion, spaceIntrusion } from './space-intrusion';
 
 /** Free travel of the first part against the second, in the order of `FACE_NAMES`; Infinity when they never meet. */
@@ -24,7 +24,7 @@ export interface PairFacts {
   /** Interference and height zones, still without ways out. */
   readonly findings: readonly Finding[];
   readonly intrusions: readonly SpaceIntrusion[];
-  readonly clearances: readonly Clearance[];
+  readonly clearances: readonly MeasuredClearance[];
 }
 
 const scan: BodyScan = createBodyScan();

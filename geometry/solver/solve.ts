@@ -3,16 +3,18 @@ import type { Scene } from '../plan/scene';
 import { coveredFindings } from './covered-features';
 import { type ExaminedPart, examineParts } from './examined-part';
 import type { Clearance, Finding, Solution } from './finding';
-import { findNeighbours, type PairLookup } from './neighbours';
+import { withLimits } from './limited-clearances';
+import { Memory } from './memory';
+import { NeighbourFinder } from './neighbours';
 import { byImportance, byTightness } from './order-findings';
 import { examinePair, type PairFacts } from './pair-facts';
 import { seatFindings, standoffFindings } from './seat-findings';
-import { namesOfClearance, nearestOfEach } from './select-clearances';
+import { namesOfClearance, shownClearances } from './select-clearances';
 import { spaceFindings } from './space-findings';
 import { tightFindings } from './tight-findings';
 import { tubeFindings } from './tube-findings';
 import { verdictOf } from './verdict';
-import { type Surroundings, withLimit, withWaysOut } from './ways-out/ways-out';
+import { withWaysOut } from './ways-out/ways-out';
 
 /** Keeps what it found last and looks again only at pairs in which a part changed its pose or its model. */
 export interface Solver {
@@ -25,73 +27,93 @@ export function solve(scene: Scene): Solution {
 }
 
 export function createSolver(): Solver {
-  let parts: readonly ExaminedPart[] = [];
-  let pairs: (PairFacts | undefined)[][] = [];
-  let gaps = '';
-  return {
-    solve(scene) {
-      parts = examineParts(scene, parts);
-      const wanted = JSON.stringify(scene.wantedGaps);
-      if (wanted !== gaps) pairs = [];
-      gaps = wanted;
-      pairs = refreshPairs(scene, parts, pairs);
-      return compose(scene, parts, pairs);
-    },
-  };
+  return new RememberingSolver();
 }
 
-/** Facts of all pairs, by the lower and the higher index; those of two unchanged parts are taken over. */
-function refreshPairs(
-  scene: Scene,
-  parts: readonly ExaminedPart[],
-  before: readonly (readonly (PairFacts | undefined)[])[],
-): (PairFacts | undefined)[][] {
-  return parts.map((first, i) =>
-    parts.map((second, j) => {
-      if (j <= i) return undefined;
+/** Facts of pairs of parts by the lower and the higher index. */
+type PairTable = readonly (readonly (PairFacts | undefined)[])[];
+
+class RememberingSolver implements Solver {
+  private parts: readonly ExaminedPart[] = [];
+  private pairs: PairTable = [];
+  private gaps = '';
+  private readonly spaces = new Memory<Finding>();
+  private readonly covered = new Memory<readonly Finding[]>();
+  private readonly limited = new Memory<Clearance>();
+  private readonly neighbours = new NeighbourFinder();
+
+  solve(scene: Scene): Solution {
+    this.parts = examineParts(scene, this.parts);
+    const gaps = JSON.stringify(scene.wantedGaps);
+    if (gaps !== this.gaps) this.pairs = [];
+    this.gaps = gaps;
+    this.pairs = refreshPairs(scene, this.parts, this.pairs);
+    const solution = this.compose(scene);
+    for (const memory of [this.spaces, this.covered, this.limited]) memory.endRound();
+    return solution;
+  }
+
+  private compose(scene: Scene): Solution {
+    const { parts, pairs } = this;
+    const facts = pairs.flatMap((row) => row.filter((pair) => pair !== undefined));
+    const measured = facts.flatMap((pair) => pair.clearances);
+    const clearances = withLimits(
+      shownClearances(measured),
+      (id) => partById(scene, parts, id),
+      this.limited,
+    );
+    clearances.sort(byTightness);
+    const around = {
+      scene,
+      parts,
+      measured: measured.flatMap(({ clearance, sideways }) => (sideways ? [] : [clearance])),
+      shown: clearances,
+    };
+    const findings = this.findings(scene, facts, clearances)
+      .map((finding) => withWaysOut(around, finding))
+      .sort(byImportance);
+    return {
+      verdict: verdictOf(findings, clearances, (clearance) => namesOfClearance(scene, parts, clearance)),
+      findings,
+      clearances,
+      neighbours: this.neighbours.find(scene, parts, (first, second) => pairs[first]?.[second]),
+    };
+  }
+
+  private findings(
+    scene: Scene,
+    facts: readonly PairFacts[],
+    clearances: readonly Clearance[],
+  ): readonly Finding[] {
+    const intrusions = facts.flatMap((pair) => pair.intrusions);
+    return [
+      ...facts.flatMap((pair) => pair.findings),
+      ...spaceFindings(scene, this.parts, intrusions, this.spaces),
+      ...coveredFindings(scene, this.parts, intrusions, this.covered),
+      ...seatFindings(scene, this.parts),
+      ...standoffFindings(this.parts),
+      ...tubeFindings(this.parts),
+      ...tightFindings(clearances),
+    ];
+  }
+}
+
+function partById(scene: Scene, parts: readonly ExaminedPart[], id: string): ExaminedPart | undefined {
+  const index = scene.indexById.get(id);
+  return index === undefined ? undefined : parts[index];
+}
+
+/** Those of two unchanged parts are taken over. */
+function refreshPairs(scene: Scene, parts: readonly ExaminedPart[], before: PairTable): PairTable {
+  return parts.map((first, i) => {
+    const row: (PairFacts | undefined)[] = [];
+    for (let j = i + 1; j < parts.length; j++) {
+      const second = parts[j];
       const known = before[i]?.[j];
-      return known?.first === first && known.second === second ? known : examinePair(scene, first, second);
-    }),
-  );
-}
-
-function compose(
-  scene: Scene,
-  parts: readonly ExaminedPart[],
-  pairs: readonly (readonly (PairFacts | undefined)[])[],
-): Solution {
-  const pairOf: PairLookup = (first, second) => pairs[first]?.[second];
-  const facts = pairs.flatMap((row) => row.filter((pair) => pair !== undefined));
-  const measured = facts.flatMap((pair) => pair.clearances);
-  const around: Surroundings = { scene, parts, clearances: measured };
-  const clearances = nearestOfEach(measured)
-    .sort(byTightness)
-    .map((clearance) => withLimit(around, clearance));
-  const findings = findingsOf(scene, parts, facts, clearances)
-    .map((finding) => withWaysOut(around, finding))
-    .sort(byImportance);
-  return {
-    verdict: verdictOf(findings, clearances, (clearance) => namesOfClearance(scene, parts, clearance)),
-    findings,
-    clearances,
-    neighbours: findNeighbours(scene, pairOf),
-  };
-}
-
-function findingsOf(
-  scene: Scene,
-  parts: readonly ExaminedPart[],
-  facts: readonly PairFacts[],
-  clearances: readonly Clearance[],
-): readonly Finding[] {
-  const intrusions = facts.flatMap((pair) => pair.intrusions);
-  return [
-    ...facts.flatMap((pair) => pair.findings),
-    ...spaceFindings(scene, parts, intrusions),
-    ...coveredFindings(scene, parts, intrusions),
-    ...seatFindings(scene, parts),
-    ...standoffFindings(parts),
-    ...tubeFindings(parts),
-    ...tightFindings(clearances),
-  ];
+      if (second)
+        row[j] =
+          known?.first === first && known.second === second ? known : examinePair(scene, first, second);
+    }
+    return row;
+  });
 }

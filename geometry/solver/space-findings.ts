@@ -3,7 +3,9 @@ import type { BodyBox, Feature } from '../parts/body';
 import type { Scene } from '../plan/scene';
 import type { ExaminedPart } from './examined-part';
 import type { Finding } from './finding';
-import { isUsed, type NeededPlugs, neededPlugs } from './needed-plugs';
+import { meetingFaces } from './meeting-faces';
+import type { Memory } from './memory';
+import { isUsed, neededPlugs } from './needed-plugs';
 import { atStart, lowerFirst, millimetresInWords, type Name, nameOfBox, within } from './part-names';
 import type { SpaceIntrusion } from './space-intrusion';
 
@@ -26,52 +28,54 @@ export function spaceFindings(
   scene: Scene,
   parts: readonly ExaminedPart[],
   intrusions: readonly SpaceIntrusion[],
+  memory: Memory<Finding>,
 ): readonly Finding[] {
   const needed = neededPlugs(parts);
   const groups = new Map<string, SpaceIntrusion[]>();
   for (const intrusion of intrusions) {
-    const body = scene.boxes[intrusion.space]?.body;
-    if (!body) continue;
-    const features = featuresOf(intrusion.owner, body.name);
-    if (features.some((feature) => !isFilledByLead(feature) || feature.approach.includes(body.name)))
-      continue;
-    const [only, ...more] = features;
-    const about = only && more.length === 0 ? only.id : body.name;
-    const key = `intrusion/${intrusion.owner.placed.id}/${about}/${intrusion.other.placed.id}`;
-    const group = groups.get(key);
+    const { topics, owner, other } = intrusion;
+    if (topics.some(({ feature, needs }) => !isFilledByLead(feature) || needs === 'approach')) continue;
+    const [only, ...more] = topics;
+    const space = scene.boxes[intrusion.space]?.body.name ?? '';
+    const about = only && more.length === 0 ? only.feature.id : space;
+    const id = `intrusion/${owner.placed.id}/${about}/${other.placed.id}`;
+    const group = groups.get(id);
     if (group) group.push(intrusion);
-    else groups.set(key, [intrusion]);
+    else groups.set(id, [intrusion]);
   }
-  return [...groups].map(([id, group]) => findingOf(scene, needed, id, group));
+  return [...groups].map(([id, group]) => {
+    const worst = group.reduce((deepest, next) => (severity(next) > severity(deepest) ? next : deepest));
+    const used = isUsed(needed, worst.owner, featuresOf(worst));
+    return memory.recall(id, [used, ...group], () => findingOf(scene, used, id, worst, group));
+  });
 }
 
-/** Features whose use or approach needs the box. */
-export function featuresOf(part: ExaminedPart, box: string): readonly Feature[] {
-  return part.placed.model.features.filter(
-    (feature) => feature.use.includes(box) || feature.approach.includes(box),
-  );
+function featuresOf(intrusion: SpaceIntrusion): readonly Feature[] {
+  return intrusion.topics.map((topic) => topic.feature);
 }
 
-function findingOf(scene: Scene, needed: NeededPlugs, id: string, group: readonly SpaceIntrusion[]): Finding {
-  const worst = group.reduce((deepest, next) => (severity(next) > severity(deepest) ? next : deepest));
+function findingOf(
+  scene: Scene,
+  used: boolean,
+  id: string,
+  worst: SpaceIntrusion,
+  group: readonly SpaceIntrusion[],
+): Finding {
   const { owner, other } = worst;
   const space = scene.boxes[worst.space]?.body;
   const solid = scene.boxes[worst.solid]?.body;
   if (!space || !solid) throw new RangeError('a box of the pair is not in the scene');
-  const features = featuresOf(owner, space.name);
+  const features = featuresOf(worst);
   const [feature] = features;
   const obstacle = nameOfBox(other.placed.kind, other.name, solid);
   const said = worst.air
     ? sayAir(group, owner, space.name, obstacle)
-    : sayPlug(worst, features, space, isUsed(needed, owner, features), obstacle);
+    : sayPlug(worst, features, space, used, obstacle);
   return {
     id,
     kind: 'intrusion',
     parts: [owner.placed.id, other.placed.id],
-    faces: [
-      { part: owner.placed.id, box: space.name },
-      { part: other.placed.id, box: solid.name },
-    ],
+    faces: meetingFaces(scene, worst.space, worst.solid),
     ...(feature ? { feature: feature.id } : {}),
     overlaps: group.map((intrusion) => [intrusion.space, intrusion.solid] as const),
     waysOut: [],

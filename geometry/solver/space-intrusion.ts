@@ -1,5 +1,5 @@
 /** A solid of one part in space another part keeps free. */
-import type { BodyBox } from '../parts/body';
+import type { BodyBox, Feature } from '../parts/body';
 import type { Scene, SceneBox } from '../plan/scene';
 import { boundsOfBox, cornersOfBox, faceNormal, type OrientedBox } from '../space/oriented-box';
 import { rotateVector, transposeRotation } from '../space/rotation';
@@ -10,9 +10,18 @@ import { add, dot, scale, subtract, type Vector3 } from '../space/vector';
 import { airSideOf } from './air-side';
 import type { ExaminedPart } from './examined-part';
 
+/** A feature that needs the space, and when. */
+export interface SpaceTopic {
+  /** Id of the finding about it. */
+  readonly id: string;
+  readonly feature: Feature;
+  readonly needs: 'use' | 'approach';
+}
+
 export interface SpaceIntrusion {
   readonly owner: ExaminedPart;
   readonly other: ExaminedPart;
+  readonly topics: readonly SpaceTopic[];
   /** Numbers into `Scene.boxes`. */
   readonly space: number;
   readonly solid: number;
@@ -47,8 +56,25 @@ export function spaceIntrusion(
   const breathing = kept.body.role === 'breathing space';
   if (breathing && letsAirPass(owner, other, obstacle.body)) return undefined;
   const millimetres = signedDistance(scene.packed, space, solid);
-  const found = { owner, other, space, solid, millimetres };
+  const topics = topicsOf(owner, kept.body.name);
+  const found = { owner, other, topics, space, solid, millimetres };
   return breathing ? { ...found, air: airLeft(owner, kept, obstacle.box) } : found;
+}
+
+const topicsByBox = new WeakMap<ExaminedPart, Map<string, readonly SpaceTopic[]>>();
+
+function topicsOf(owner: ExaminedPart, box: string): readonly SpaceTopic[] {
+  const boxes = topicsByBox.get(owner) ?? new Map<string, readonly SpaceTopic[]>();
+  topicsByBox.set(owner, boxes);
+  const known = boxes.get(box);
+  if (known) return known;
+  const topics = owner.placed.model.features.flatMap((feature): SpaceTopic[] => {
+    const id = `covered/${owner.placed.id}/${feature.id}`;
+    if (feature.use.includes(box)) return [{ id, feature, needs: 'use' }];
+    return feature.approach.includes(box) ? [{ id, feature, needs: 'approach' }] : [];
+  });
+  boxes.set(box, topics);
+  return topics;
 }
 
 /** Whether the obstacle belongs to what carries the part and lies wholly behind the seat it is carried on. */

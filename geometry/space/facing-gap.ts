@@ -24,8 +24,14 @@ export function leastFacingGap(
   second: readonly number[],
   directions: readonly Vector3[],
 ): FacingGap | undefined {
-  let least: FacingGap | undefined;
+  if (second.length === 0) return undefined;
+  boundAll(packed.bounds, second);
+  let least = Number.POSITIVE_INFINITY;
+  let leastA = -1;
+  let leastB = -1;
+  let leastAlong = -1;
   for (const a of first) {
+    if (!mayFace(packed.bounds, a * BOUNDS_STRIDE, directions, least)) continue;
     for (const b of second) {
       let widest = Number.NEGATIVE_INFINITY;
       let along = -1;
@@ -36,11 +42,55 @@ export function leastFacingGap(
           along = k;
         }
       }
-      if (along >= 0 && (least === undefined || widest < least.gap))
-        least = { gap: widest, a, b, direction: along };
+      if (along < 0 || widest >= least) continue;
+      least = widest;
+      leastA = a;
+      leastB = b;
+      leastAlong = along;
     }
   }
-  return least;
+  return leastAlong < 0 ? undefined : { gap: least, a: leastA, b: leastB, direction: leastAlong };
+}
+
+/** World bounds of all boxes of the second list of the question under way. */
+const around = new Float64Array(6);
+
+function boundAll(bounds: Float64Array, boxes: readonly number[]): void {
+  around.fill(Infinity, 0, 3);
+  around.fill(-Infinity, 3, 6);
+  for (const box of boxes) {
+    const at = box * BOUNDS_STRIDE;
+    for (let axis = 0; axis < 3; axis++) {
+      if (bounds[at + axis]! < around[axis]!) around[axis] = bounds[at + axis]!;
+      if (bounds[at + 3 + axis]! > around[3 + axis]!) around[3 + axis] = bounds[at + 3 + axis]!;
+    }
+  }
+}
+
+/** Whether the box at `a` could face something in `around`, along one of the directions, nearer than `least`. */
+function mayFace(bounds: Float64Array, a: number, directions: readonly Vector3[], least: number): boolean {
+  for (const direction of directions) {
+    const along = worldAxisOf(direction);
+    if (along === -1) return true;
+    if (isBeside(bounds, a, along)) continue;
+    const gap =
+      direction[along] > 0
+        ? around[along]! - bounds[a + 3 + along]!
+        : bounds[a + along]! - around[3 + along]!;
+    if (gap < least) return true;
+  }
+  return false;
+}
+
+/** Whether the box at `a` passes everything in `around` when it goes along the axis. */
+function isBeside(bounds: Float64Array, a: number, along: number): boolean {
+  for (let axis = 0; axis < 3; axis++) {
+    if (axis === along) continue;
+    const from = Math.max(bounds[a + axis]!, around[axis]!);
+    const to = Math.min(bounds[a + 3 + axis]!, around[3 + axis]!);
+    if (to - from <= CONTACT_TOLERANCE_MM) return true;
+  }
+  return false;
 }
 
 /** Signed gap of two boxes along a unit direction from a to b, mm; minus infinity when b is not in front of a. */

@@ -29,54 +29,32 @@ const rulesById = new Map(clearanceRules.map((rule) => [rule.id, rule]));
 const CAN_BE_LEFT_OUT: ReadonlySet<PartKind> = new Set<PartKind>(['fan', 'radiator', 'drive', 'memory']);
 
 /**
- * The limit that a clearance puts on the dimension it depends on. `rivals` are all measured clearances, among them
- * those the same rule finds behind the binding one. Undefined when no single dimension decides.
+ * The limit that a clearance puts on the dimension it depends on; `behind` is what the same rule meets next. Undefined
+ * when no single dimension decides.
  */
 export function dimensionLimit(
   clearance: Clearance,
-  rivals: readonly Clearance[],
+  behind: Clearance | undefined,
   partOf: PartLookup,
 ): DimensionLimit | undefined {
   const rule = rulesById.get(clearance.rule);
   if (!rule?.limits) return undefined;
-  const grows = partOf(clearance.parts[rule.limits.of === 'from' ? 0 : 1]);
+  const [ofGrowing, ofOther] = rule.limits.of === 'from' ? ([0, 1] as const) : ([1, 0] as const);
+  const grows = partOf(clearance.parts[ofGrowing]);
+  const obstacle = partOf(clearance.parts[ofOther]);
   const value = grows && dimensionOf(grows.placed.spec, rule.limits.field);
   if (!grows || value === undefined || !dependsOn(rule, clearance, grows)) return undefined;
-  const binding = rule.nearestOnly ? tightest(clearance, rivals) : clearance;
-  const obstacle = partOf(binding.parts[rule.limits.of === 'from' ? 1 : 0]);
-  const face = rule.limits.of === 'from' ? binding.to : binding.from;
+  const face = rule.limits.of === 'from' ? clearance.to : clearance.from;
   const body = obstacle?.placed.model.boxes.find((box) => box.name === face.box);
   if (!obstacle || !body) return undefined;
-  const next = rule.nearestOnly ? nextBehind(binding, rivals) : undefined;
-  const { kind } = grows.placed;
   return {
-    kind,
+    kind: grows.placed.kind,
     field: rule.limits.field,
-    most: value + binding.millimetres,
-    keepsWanted: value + binding.millimetres - binding.wanted,
+    most: value + clearance.millimetres,
+    keepsWanted: value + clearance.millimetres - clearance.wanted,
     binding: nameOfBox(obstacle.placed.kind, obstacle.name, body),
-    ...(next && CAN_BE_LEFT_OUT.has(obstacle.placed.kind) ? { without: value + next.millimetres } : {}),
+    ...(behind && CAN_BE_LEFT_OUT.has(obstacle.placed.kind) ? { without: value + behind.millimetres } : {}),
   };
-}
-
-function tightest(clearance: Clearance, rivals: readonly Clearance[]): Clearance {
-  return rivals
-    .filter((rival) => rival.rule === clearance.rule && rival.parts[0] === clearance.parts[0])
-    .reduce((least, rival) => (rival.millimetres < least.millimetres ? rival : least), clearance);
-}
-
-function nextBehind(binding: Clearance, rivals: readonly Clearance[]): Clearance | undefined {
-  return rivals
-    .filter(
-      (rival) =>
-        rival.rule === binding.rule &&
-        rival.parts[0] === binding.parts[0] &&
-        rival.parts[1] !== binding.parts[1],
-    )
-    .reduce<Clearance | undefined>(
-      (least, rival) => (least && least.millimetres <= rival.millimetres ? least : rival),
-      undefined,
-    );
 }
 
 /** Whether the face that sets the gap really moves with the dimension. */
@@ -107,7 +85,7 @@ const WORDS: Readonly<Record<LimitedField, string>> = {
 /** 'A card up to 312.0 mm long fits; the front fan binds; without it, 337.0 mm.' */
 export function sayLimit(limit: DimensionLimit): string | undefined {
   if (limit.most <= 0) return undefined;
-  const without = limit.without === undefined ? '' : `; without it, ${limit.without.toFixed(1)} mm`;
+  const without = limit.without === undefined ? '' : `; without it, ${roundedDown(limit.without)} mm`;
   return `${aPart(limit.kind)} up to ${size(limit.most, limit.field)} fits; ${within(limit.binding)} binds${without}.`;
 }
 
@@ -123,5 +101,9 @@ function aPart(kind: PartKind): string {
 
 /** Rounded down, so that what is promised does fit. */
 function size(value: number, field: LimitedField): string {
-  return `${(Math.floor(value * 10 + 1e-6) / 10).toFixed(1)} mm ${WORDS[field]}`;
+  return `${roundedDown(value)} mm ${WORDS[field]}`;
+}
+
+function roundedDown(value: number): string {
+  return (Math.floor(value * 10 + 1e-6) / 10).toFixed(1);
 }

@@ -8,8 +8,9 @@ import { negate } from '../../space/vector';
 import type { ExaminedPart } from '../examined-part';
 import type { Clearance, Finding } from '../finding';
 import { millimetresInWords, within } from '../part-names';
+import { isNearestOnly } from '../select-clearances';
 import { sayAdjustment } from './adjustment';
-import { dimensionLimit, type PartLookup, sayLimit, sayLimitThatKeeps } from './dimension-limit';
+import { dimensionLimit, type PartLookup, sayLimitThatKeeps } from './dimension-limit';
 import { sayOtherSeat } from './other-seat';
 import { sayDirection } from './world-words';
 
@@ -17,8 +18,10 @@ import { sayDirection } from './world-words';
 export interface Surroundings {
   readonly scene: Scene;
   readonly parts: readonly ExaminedPart[];
-  /** All measured clearances, also those that are not shown. */
-  readonly clearances: readonly Clearance[];
+  /** All clearances along their rule, also those that are not shown. */
+  readonly measured: readonly Clearance[];
+  /** Those that are shown, with their limits. */
+  readonly shown: readonly Clearance[];
 }
 
 /** The finding with its ways out. */
@@ -26,13 +29,6 @@ export function withWaysOut(around: Surroundings, finding: Finding): Finding {
   if (finding.waysOut.length > 0) return finding;
   const waysOut = waysOutOf(around, finding).filter((way) => way !== undefined);
   return waysOut.length === 0 ? finding : { ...finding, waysOut: [...new Set(waysOut)] };
-}
-
-/** The clearance with the limit it puts on the dimension it depends on. */
-export function withLimit(around: Surroundings, clearance: Clearance): Clearance {
-  const limit = dimensionLimit(clearance, around.clearances, lookup(around));
-  const said = limit && sayLimit(limit);
-  return said === undefined ? clearance : { ...clearance, limit: said };
 }
 
 function waysOutOf(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
@@ -86,15 +82,19 @@ function sayFreeMove(mover: ExaminedPart, finding: Finding): string | undefined 
 
 /** Limits on the dimensions whose clearance between the two parts is negative. */
 function limitsBetween(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
-  return around.clearances
+  return around.measured
     .filter(
-      (clearance) =>
-        clearance.millimetres < 0 && clearance.parts.every((part) => finding.parts.includes(part)),
+      ({ millimetres, parts }) => millimetres < 0 && parts.every((part) => finding.parts.includes(part)),
     )
-    .map((clearance) => {
-      const limit = dimensionLimit(clearance, around.clearances, lookup(around));
-      return limit && sayLimit(limit);
-    });
+    .map(
+      (between) =>
+        around.shown.find(
+          ({ rule, parts: [from, to] }) =>
+            rule === between.rule &&
+            from === between.parts[0] &&
+            (to === between.parts[1] || isNearestOnly(rule)),
+        )?.limit,
+    );
 }
 
 function freeingSpace(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
@@ -109,8 +109,8 @@ function freeingSpace(around: Surroundings, finding: Finding): readonly (string 
 }
 
 function keepingWanted(around: Surroundings, finding: Finding): readonly (string | undefined)[] {
-  const clearance = around.clearances.find(({ id }) => finding.id === `tight/${id}`);
-  const limit = clearance && dimensionLimit(clearance, around.clearances, lookup(around));
+  const clearance = around.shown.find(({ id }) => finding.id === `tight/${id}`);
+  const limit = clearance && dimensionLimit(clearance, undefined, lookup(around));
   return [limit && clearance ? sayLimitThatKeeps(limit, clearance.wanted) : undefined];
 }
 
