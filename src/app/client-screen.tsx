@@ -1,5 +1,9 @@
+/** The client view with its drawing, and the way to put both on paper. */
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { ClientPage } from '../views/client/client-page';
 import { Drawing } from './drawing';
+import { onLightSheet, takePicture } from './take-picture';
 
 interface ClientScreenProps {
   readonly onTakeCopy: () => void;
@@ -7,9 +11,29 @@ interface ClientScreenProps {
 }
 
 export function ClientScreen(props: ClientScreenProps) {
+  const [picture, setPicture] = useState<string>();
+  const image = useRef<HTMLImageElement>(null);
+  const print = useCallback(async () => {
+    await onLightSheet(async () => {
+      const taken = await takePicture();
+      flushSync(() => setPicture(taken));
+      await image.current?.decode().catch(() => undefined);
+      window.print();
+    });
+  }, []);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'p') return;
+      event.preventDefault();
+      void print();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, [print]);
   return (
-    <ClientPage {...props}>
-      <Drawing />
+    <ClientPage {...props} onPrint={() => void print()}>
+      <Drawing readOnly />
+      {picture !== undefined && <img ref={image} className="print-picture" src={picture} alt="" />}
     </ClientPage>
   );
 }

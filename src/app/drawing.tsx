@@ -3,17 +3,17 @@ import { ErrorBoundary } from '../ui/error-boundary';
 import { Viewport } from '../viewport/viewport';
 import { ViewBar } from '../views/view-bar/view-bar';
 
-export function Drawing() {
+export function Drawing({ readOnly = false }: { readonly readOnly?: boolean }) {
   return (
     <>
       <div className="drawing">
         <ErrorBoundary
           fallback={(message, tryAgain) => <NoDrawing message={message} onTryAgain={tryAgain} />}
         >
-          <Viewport />
+          <Viewport readOnly={readOnly} />
         </ErrorBoundary>
       </div>
-      <ViewBar />
+      <ViewBar readOnly={readOnly} />
     </>
   );
 }

@@ -1,5 +1,4 @@
 /** On a narrow screen: everything round the drawing as tabs under it. */
-import { useState } from 'react';
 import { Tabs } from '../ui/tabs';
 import { ClearanceTable } from '../views/clearances/clearance-table';
 import { FindingsList } from '../views/findings/findings-list';
@@ -7,20 +6,19 @@ import { SelectionDetails } from '../views/part-details/selection-details';
 import { PlanTree } from '../views/plan-tree/plan-tree';
 import { ShelfList } from '../views/shelf-list/shelf-list';
 import { shelfDragPort } from './shelf-drag-port';
+import { useNumberTabs } from './use-number-tabs';
 
-const TABS = [
-  { id: 'clearances', label: 'Clearances' },
-  { id: 'findings', label: 'Findings' },
+const MORE_TABS = [
   { id: 'tree', label: 'Tree' },
   { id: 'shelf', label: 'Shelf' },
   { id: 'details', label: 'Details' },
 ] as const;
 
 export function NarrowPanels() {
-  const [chosen, choose] = useState<string>('clearances');
+  const { tabs, chosen, choose } = useNumberTabs(false);
   return (
     <aside className="narrow-panels" aria-label="Plan, shelf and numbers">
-      <Tabs label="Panels" tabs={TABS} chosen={chosen} onChoose={choose}>
+      <Tabs label="Panels" tabs={[...tabs, ...MORE_TABS]} chosen={chosen} onChoose={choose}>
         {chosen === 'clearances' && <ClearanceTable />}
         {chosen === 'findings' && <FindingsList />}
         {chosen === 'tree' && <PlanTree />}

@@ -5,7 +5,8 @@ import { FitMark } from '../ui/fit-mark';
 import { countOf } from '../ui/numbers';
 import type { Tab } from '../ui/tabs';
 
-export function useNumberTabs(): {
+/** With `worded`, the count of what is wrong stands on the tab; otherwise only its mark. */
+export function useNumberTabs(worded: boolean): {
   readonly tabs: readonly Tab[];
   readonly chosen: string;
   readonly choose: (id: string) => void;
@@ -23,9 +24,9 @@ export function useNumberTabs(): {
   }, [clearance]);
   const badge =
     faults > 0 ? (
-      <FitMark tone="interference" word={countOf(faults, 'fault')} worded />
+      <FitMark tone="interference" word={countOf(faults, 'fault')} worded={worded} />
     ) : cautions > 0 ? (
-      <FitMark tone="transition" word={countOf(cautions, 'caution')} worded />
+      <FitMark tone="transition" word={countOf(cautions, 'caution')} worded={worded} />
     ) : undefined;
   const tabs: readonly Tab[] = [
     { id: 'clearances', label: 'Clearances' },

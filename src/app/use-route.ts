@@ -25,6 +25,7 @@ async function openSnapshot(): Promise<Route> {
   const result = await decodeSnapshot(window.location.hash);
   if (!result.ok) return { kind: 'bad link', message: result.message };
   showPlan(result.plan);
+  resetView();
   return { kind: 'snapshot' };
 }
 
@@ -47,7 +48,6 @@ export function useRoute(): Routing {
   const go = useCallback((open: () => Promise<Route>) => {
     turn.current += 1;
     const mine = turn.current;
-    resetView();
     void open().then((next) => {
       if (mine === turn.current) setRoute(next);
     });

@@ -29,7 +29,7 @@ export function LeftPanel() {
 }
 
 export function RightPanel() {
-  const { tabs, chosen, choose } = useNumberTabs();
+  const { tabs, chosen, choose } = useNumberTabs(true);
   return (
     <aside className="right-panel" aria-label="Clearances and findings">
       <Tabs label="Numbers" tabs={tabs} chosen={chosen} onChoose={choose}>

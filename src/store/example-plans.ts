@@ -10,13 +10,21 @@ export interface ExamplePlan {
 export const DEMO_PLAN = 'demo.json';
 
 export const examplePlans: readonly ExamplePlan[] = [
-  { file: DEMO_PLAN, name: 'A microATX machine that fits', about: 'With one tight spot.' },
+  {
+    file: DEMO_PLAN,
+    name: 'Chart room workstation',
+    about: 'A microATX machine that fits, with one tight spot.',
+  },
   {
     file: 'faults.json',
-    name: 'A machine with three faults',
-    about: 'An overlap, a covered slot, a plug against the panel.',
+    name: 'Wheelhouse renderer, first sketch',
+    about: 'Three honest faults: an overlap, a covered slot, a plug against the panel.',
   },
-  { file: 'small.json', name: 'A Mini-ITX machine', about: 'Where every millimetre counts.' },
+  {
+    file: 'small.json',
+    name: 'Shore kit, eleven litres',
+    about: 'A Mini-ITX machine where every millimetre counts.',
+  },
 ];
 
 /** Fetches an example. Rejects with a plain sentence when it cannot be had. */

@@ -16,6 +16,7 @@ import {
 import { editPlan, emptyPlan, openPlan, planStore } from './plan-store';
 import { setSaving } from './saving-store';
 import { announce } from './status-store';
+import { resetView } from './view-store';
 
 let autosave: Autosave | undefined;
 
@@ -63,6 +64,7 @@ export async function openStoredPlan(id: string): Promise<readonly Problem[]> {
   if (!read.ok) return read.problems;
   await saveNow();
   openPlan(id, read.plan);
+  resetView();
   autosave?.setBase(id, read.plan, record.revision);
   await rememberLastPlan(id);
   return [];
@@ -73,6 +75,7 @@ export function openNewPlan(plan: Plan): void {
   void saveNow();
   const id = newKey();
   openPlan(id, plan);
+  resetView();
   autosave?.setBase(id, plan, undefined);
   void saveNow()
     .then(() => rememberLastPlan(id))

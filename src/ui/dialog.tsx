@@ -1,5 +1,6 @@
 /** A modal dialog on the browser's own element: it traps focus, closes on Escape and gives focus back. */
 import { type MouseEvent, type ReactNode, useEffect, useId, useRef } from 'react';
+import { createPortal } from 'react-dom';
 import './dialog.css';
 
 interface DialogProps {
@@ -24,7 +25,7 @@ export function Dialog({ title, onClose, children, wide = false }: DialogProps) 
   const closeOnBackdrop = (event: MouseEvent) => {
     if (event.target === dialog.current) onClose();
   };
-  return (
+  return createPortal(
     <dialog
       ref={dialog}
       className={wide ? 'dialog wide' : 'dialog'}
@@ -44,6 +45,7 @@ export function Dialog({ title, onClose, children, wide = false }: DialogProps) 
         </header>
         {children}
       </div>
-    </dialog>
+    </dialog>,
+    document.body,
   );
 }

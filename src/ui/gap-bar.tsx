@@ -22,7 +22,12 @@ export function GapBar({ millimetres, wanted, tone }: GapBarProps) {
   const cut = end !== ZERO + millimetres * SCALE;
   const tick = Math.min(WIDTH - 1, ZERO + wanted * SCALE);
   return (
-    <svg className={`gap-bar ${tone}`} width={WIDTH} height={HEIGHT} aria-hidden="true">
+    <svg
+      className={`gap-bar ${tone}`}
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      preserveAspectRatio="none"
+      aria-hidden="true"
+    >
       <rect className="bar" x={Math.min(ZERO, end)} y="5" width={Math.abs(end - ZERO)} height="6" />
       {cut && <path className="cut" d={`M${end < ZERO ? 5 : WIDTH - 8} 3l3 10`} />}
       <line className="tick" x1={tick} x2={tick} y1="3" y2="13" />

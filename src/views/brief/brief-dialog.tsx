@@ -1,6 +1,6 @@
 /** The brief: what the client needs. */
 import { type FormEvent, useState } from 'react';
-import { type Brief, briefSchema, describeIssues, type Problem } from '../../../geometry';
+import { briefSchema, describeIssues, type Plan, type Problem } from '../../../geometry';
 import { editPlan } from '../../store/plan-store';
 import { usePlanStore } from '../../store/use-store';
 import { Dialog } from '../../ui/dialog';
@@ -8,6 +8,7 @@ import { readNumber } from '../../ui/numbers';
 import './brief-dialog.css';
 
 interface BriefText {
+  readonly revision: string;
   readonly client: string;
   readonly purpose: string;
   readonly budget: string;
@@ -20,9 +21,10 @@ interface BriefText {
   readonly notes: string;
 }
 
-function textOf(brief: Brief, notes: string): BriefText {
+function textOf({ brief = {}, notes = '', revision = '' }: Plan): BriefText {
   const text = (value: string | number | undefined) => (value === undefined ? '' : String(value));
   return {
+    revision,
     client: text(brief.client),
     purpose: text(brief.purpose),
     budget: text(brief.budget),
@@ -64,6 +66,7 @@ function briefValue(text: BriefText): unknown {
 
 const FIELDS: readonly (readonly [key: keyof BriefText, title: string, rows?: number])[] = [
   ['client', 'Client'],
+  ['revision', 'Revision of the plan'],
   ['purpose', 'What it is for', 3],
   ['budget', 'Budget'],
   ['currency', 'Currency, three letters'],
@@ -77,17 +80,18 @@ const FIELDS: readonly (readonly [key: keyof BriefText, title: string, rows?: nu
 
 export function BriefDialog({ onClose }: { readonly onClose: () => void }) {
   const plan = usePlanStore((state) => state.plan);
-  const [text, setText] = useState(() => textOf(plan.brief ?? {}, plan.notes ?? ''));
+  const [text, setText] = useState(() => textOf(plan));
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const save = (event: FormEvent) => {
     event.preventDefault();
     const value = briefValue(text);
     const parsed = briefSchema.safeParse(value, { reportInput: true });
     if (!parsed.success) return setProblems(describeIssues(parsed.error.issues, value));
-    editPlan(({ brief: _, notes: __, ...rest }) => ({
+    editPlan(({ brief: _, notes: __, revision: ___, ...rest }) => ({
       ...rest,
       ...(Object.keys(parsed.data).length === 0 ? {} : { brief: parsed.data }),
       ...(text.notes.trim() === '' ? {} : { notes: text.notes }),
+      ...(text.revision.trim() === '' ? {} : { revision: text.revision.trim() }),
     }));
     onClose();
   };
@@ -111,6 +115,7 @@ export function BriefDialog({ onClose }: { readonly onClose: () => void }) {
                 <input
                   id={`brief-${key}`}
                   className="field"
+                  maxLength={key === 'revision' ? 20 : 200}
                   value={text[key]}
                   onChange={(event) => setText({ ...text, [key]: event.target.value })}
                 />
@@ -119,7 +124,7 @@ export function BriefDialog({ onClose }: { readonly onClose: () => void }) {
                   id={`brief-${key}`}
                   className="field"
                   rows={rows}
-                  maxLength={key === 'notes' ? 10_000 : undefined}
+                  maxLength={key === 'notes' ? 10_000 : 4000}
                   value={text[key]}
                   onChange={(event) => setText({ ...text, [key]: event.target.value })}
                 />

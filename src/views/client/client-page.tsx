@@ -12,11 +12,12 @@ import './client-page.css';
 interface ClientPageProps {
   readonly onTakeCopy: () => void;
   readonly onOpenOwn: () => void;
+  readonly onPrint: () => void;
   /** The drawing with its bar. */
   readonly children: ReactNode;
 }
 
-export function ClientPage({ onTakeCopy, onOpenOwn, children }: ClientPageProps) {
+export function ClientPage({ onTakeCopy, onOpenOwn, onPrint, children }: ClientPageProps) {
   const plan = usePlanStore((state) => state.plan);
   const parts = useSolutionStore((state) => state.scene.parts);
   const findings = useSolutionStore((state) => state.solution.findings);
@@ -32,7 +33,7 @@ export function ClientPage({ onTakeCopy, onOpenOwn, children }: ClientPageProps)
         </div>
         <VerdictLine />
         <div className="client-actions buttons">
-          <button type="button" className="button" onClick={() => window.print()}>
+          <button type="button" className="button" onClick={onPrint}>
             Print
           </button>
           <button type="button" className="button" onClick={onOpenOwn}>

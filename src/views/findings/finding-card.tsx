@@ -21,13 +21,13 @@ export function FindingCard({ finding }: { readonly finding: Finding }) {
       <dl className="card-faces">
         {millimetres !== undefined && (
           <>
-            <dt>Gap</dt>
-            <dd className="number">{formatMillimetres(millimetres)} mm</dd>
+            <dt>{millimetres < 0 ? 'Overlap' : 'Gap'}</dt>
+            <dd className="number">{formatMillimetres(Math.abs(millimetres))} mm</dd>
           </>
         )}
         {volume !== undefined && (
           <>
-            <dt>Overlap</dt>
+            <dt>Volume</dt>
             <dd className="number">{(volume / 1000).toFixed(1)} cm³</dd>
           </>
         )}

@@ -43,7 +43,7 @@ export function PartDetails({ part }: { readonly part: PlacedPart }) {
           <ReplaceSelect part={part} shelfId={stored.shelf} />
         </>
       )}
-      <PartFindings id={id} />
+      <PartFindings id={id} title="To settle" weights={['fault', 'caution']} />
       {!readOnly && <PlacementFields part={part} placement={stored.placement} adjust={stored.adjust} />}
       {!readOnly && model.adjustments.length > 0 && (
         <fieldset>
@@ -65,6 +65,7 @@ export function PartDetails({ part }: { readonly part: PlacedPart }) {
         </fieldset>
       )}
       <RoomRound id={id} />
+      <PartFindings id={id} title="Good to know" weights={['note']} />
       {editing && (
         <Suspense>
           <EditPartDialog id={id} label={label} spec={stored.spec} onClose={() => setEditing(false)} />

@@ -1,16 +1,24 @@
 /** What the solver says about one part, each line a way to that finding. */
 
+import type { Weight } from '../../../geometry';
 import { useSolutionStore } from '../../store/use-store';
 import { selectFinding } from '../../store/view-store';
 import { FitMark } from '../../ui/fit-mark';
 import { weightTone } from '../findings/weight-tone';
 
-export function PartFindings({ id }: { readonly id: string }) {
+interface PartFindingsProps {
+  readonly id: string;
+  readonly title: string;
+  readonly weights: readonly Weight[];
+}
+
+export function PartFindings({ id, title, weights }: PartFindingsProps) {
   const findings = useSolutionStore((state) => state.solution.findings);
-  const own = findings.filter((finding) => finding.parts.includes(id));
+  const own = findings.filter((finding) => weights.includes(finding.weight) && finding.parts.includes(id));
   if (own.length === 0) return null;
   return (
-    <section aria-label="Findings of this part" className="part-findings">
+    <section className="part-findings">
+      <h4 className="heading">{title}</h4>
       <ul>
         {own.map((finding) => (
           <li key={finding.id}>

@@ -36,14 +36,19 @@ export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
   return (
     <div className="shelf">
       <div className="shelf-tools">
-        <input
-          type="search"
-          className="field"
-          placeholder="Find a part"
-          aria-label="Find a part on the shelf"
-          value={typed}
-          onChange={(event) => setTyped(event.target.value)}
-        />
+        <div className="shelf-search">
+          <input
+            type="search"
+            className="field"
+            placeholder="Find a part"
+            aria-label="Find a part on the shelf"
+            value={typed}
+            onChange={(event) => setTyped(event.target.value)}
+          />
+          <button type="button" className="button" onClick={() => setMaking(true)}>
+            New part
+          </button>
+        </div>
         <div className="shelf-filters">
           <select
             className="select"
@@ -66,9 +71,6 @@ export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
             />
             Has a mount
           </label>
-          <button type="button" className="button small" onClick={() => setMaking(true)}>
-            New part
-          </button>
         </div>
       </div>
       <ul className="shelf-rows" aria-label="Shelf">

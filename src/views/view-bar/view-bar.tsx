@@ -15,10 +15,11 @@ export const VIEWS: readonly (readonly [view: StandardView, title: string])[] = 
   ['floor', 'Floor'],
 ];
 
-export function ViewBar() {
+export function ViewBar({ readOnly }: { readonly readOnly: boolean }) {
   const xray = useViewStore((state) => state.xray);
   const reserved = useViewStore((state) => state.reservedSpaces);
   const view = useViewStore((state) => state.view);
+  const free = useViewStore((state) => state.freePlacement);
   return (
     <div className="view-bar" role="toolbar" aria-label="Drawing">
       <div className="view-group">
@@ -39,6 +40,17 @@ export function ViewBar() {
         >
           Reserved
         </button>
+        {!readOnly && (
+          <button
+            type="button"
+            className="button small"
+            aria-pressed={free}
+            title="Dragged parts follow the pointer instead of seating themselves on mounts"
+            onClick={() => viewStore.setState({ freePlacement: !free })}
+          >
+            Free
+          </button>
+        )}
       </div>
       <div className="view-group">
         <label>
