@@ -3,18 +3,17 @@ import type { Material } from '../parts/body';
 import type { PartKind } from '../parts/part-spec';
 import type { Scene, SceneBox } from '../plan/scene';
 import { type FacingGap, leastFacingGap } from '../space/facing-gap';
-import type { OrientedBox } from '../space/oriented-box';
-import { type AxisName, axisOfRotation, type Rotation } from '../space/rotation';
 import { faceTowards, signedDistance } from '../space/separation';
 import { CONTACT_TOLERANCE_MM } from '../space/tolerance';
-import { dot, negate, type Vector3 } from '../space/vector';
+import type { Vector3 } from '../space/vector';
 import type { BoxSelector, ClearanceRule } from './clearance-rule';
 import { clearanceRules } from './clearance-rules';
 import { dimensionLine } from './dimension-line';
 import type { ExaminedPart } from './examined-part';
 import type { Clearance } from './finding';
 import { atStart, millimetresInWords, nameOfBox, upperFirst, within } from './part-names';
-import { boxesPicked } from './picked-boxes';
+import { boxesMeant } from './picked-boxes';
+import { directionsOf } from './rule-directions';
 
 /** A clearance as one rule measures it between two parts. */
 export interface MeasuredClearance {
@@ -37,10 +36,10 @@ export function measureClearances(
     if (!applies(scene, rule, from, to)) continue;
     const directions = directionsOf(rule, from);
     if (directions.length === 0) continue;
-    const first = narrowed(scene, rule.from, boxesPicked(from, rule, 'from'), directions, from);
-    const second = narrowed(scene, rule.to, boxesPicked(to, rule, 'to'), directions, to);
-    const least = leastFacingGap(scene.packed, first, second, directions);
-    if (least && least.gap <= (rule.reach ?? Number.POSITIVE_INFINITY))
+    const first = boxesMeant(scene, from, rule, 'from', directions);
+    const second = boxesMeant(scene, to, rule, 'to', directions);
+    const least = leastFacingGap(scene.packed, first, second, directions, rule.reach);
+    if (least)
       found.push({
         clearance: clearanceOf(scene, rule, from, to, least, directions),
         sideways: partsSideways(scene, rule, least),
@@ -79,67 +78,6 @@ function seatedAsAsked(scene: Scene, selector: BoxSelector, part: ExaminedPart):
   if (selector.on === undefined) return true;
   const link = part.chain[0];
   return link !== undefined && scene.parts[link.carrier]?.kind === selector.on;
-}
-
-/** Unit directions of the rule in the world; none when its frame does not exist. */
-export function directionsOf(rule: ClearanceRule, from: ExaminedPart): readonly Vector3[] {
-  const axes = axesOf(rule, from);
-  if (axes === undefined) return [];
-  return rule.directions.map((name) => {
-    const axis = axisOfRotation(axes, name.slice(1) as AxisName);
-    return name.startsWith('-') ? negate(axis) : axis;
-  });
-}
-
-function axesOf(rule: ClearanceRule, from: ExaminedPart): Rotation | undefined {
-  if (rule.frame === 'own') return from.placed.pose.rotation;
-  return rule.frame === 'board' ? from.boardAxes : from.enclosureAxes;
-}
-
-/** Leaves out what the selector does not mean in these directions. */
-export function narrowed(
-  scene: Scene,
-  selector: BoxSelector,
-  boxes: readonly number[],
-  directions: readonly Vector3[],
-  part: ExaminedPart,
-): readonly number[] {
-  if (!selector.across && !selector.standsOut) return boxes;
-  return boxes.filter((number) => {
-    const box = scene.boxes[number]?.box;
-    if (box === undefined) return false;
-    if (selector.across && !directions.some((direction) => standsAcross(box, direction))) return false;
-    return !selector.standsOut || directions.some((direction) => reachesFurther(scene, box, part, direction));
-  });
-}
-
-/** Cosine of the angle up to which a sheet still counts as standing across a direction: 30 degrees. */
-const ACROSS_COSINE = Math.sqrt(3) / 2;
-
-function standsAcross(box: OrientedBox, direction: Vector3): boolean {
-  const thinnest = Math.min(...box.half);
-  const axis = box.half.indexOf(thinnest);
-  const name: AxisName = axis === 0 ? 'x' : axis === 1 ? 'y' : 'z';
-  return Math.abs(dot(axisOfRotation(box.rotation, name), direction)) >= ACROSS_COSINE;
-}
-
-function reachesFurther(scene: Scene, box: OrientedBox, part: ExaminedPart, direction: Vector3): boolean {
-  const reach = reachOf(box, direction);
-  return part.solids.every((number) => {
-    const solid = scene.boxes[number]?.box;
-    return solid === undefined || reachOf(solid, direction) < reach - CONTACT_TOLERANCE_MM;
-  });
-}
-
-/** How far a box reaches along a direction, mm from the world origin. */
-function reachOf(box: OrientedBox, direction: Vector3): number {
-  const { centre, half, rotation } = box;
-  return (
-    dot(centre, direction) +
-    half[0] * Math.abs(dot(axisOfRotation(rotation, 'x'), direction)) +
-    half[1] * Math.abs(dot(axisOfRotation(rotation, 'y'), direction)) +
-    half[2] * Math.abs(dot(axisOfRotation(rotation, 'z'), direction))
-  );
 }
 
 function clearanceOf(

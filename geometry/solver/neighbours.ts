@@ -9,9 +9,6 @@ import type { ExaminedPart } from './examined-part';
 import type { FaceRef, Neighbour } from './finding';
 import type { PairFacts } from './pair-facts';
 
-/** Facts about a pair by the indices of its parts, the lower first. */
-export type PairLookup = (first: number, second: number) => PairFacts | undefined;
-
 const unit: OrientedBox = { centre: [0, 0, 0], half: [1, 1, 1], rotation: identityRotation };
 const directions: readonly Vector3[] = FACE_NAMES.map((face) => faceNormal(unit, face));
 
@@ -27,56 +24,89 @@ interface Found {
 
 /** Keeps the answers of the last scene, and makes only those anew that have changed. */
 export class NeighbourFinder {
-  private found: (Found | undefined)[] = [];
+  private found: readonly Found[] = [];
 
   /** Six entries a part, in the order of the scene and of `FACE_NAMES`. */
-  find(scene: Scene, parts: readonly ExaminedPart[], pairOf: PairLookup): readonly Neighbour[] {
+  find(scene: Scene, parts: readonly ExaminedPart[], pairs: readonly PairFacts[]): readonly Neighbour[] {
+    const nearest = nearestOfAll(parts.length, pairs);
     const before = this.found;
-    const found: Found[] = [];
-    for (const part of parts) {
-      for (let face = 0; face < FACE_NAMES.length; face++) {
-        found.push(nearest(scene, parts, pairOf, part, face, before[found.length]));
-      }
-    }
-    this.found = found;
-    return found.map((entry) => entry.neighbour);
+    this.found = nearest.map((entry, place) => {
+      const mine = parts[Math.floor(place / FACES)];
+      if (!mine) throw new RangeError('more neighbours than parts');
+      return settle(scene, mine, entry, place % FACES, before[place]);
+    });
+    return this.found.map((entry) => entry.neighbour);
   }
 }
 
-function nearest(
+const FACES = FACE_NAMES.length;
+
+/** The nearest thing met by one part going one way. */
+interface Nearest {
+  distance: number;
+  box: number;
+  otherBox: number;
+  theirs: ExaminedPart | undefined;
+}
+
+function nearestOfAll(parts: number, pairs: readonly PairFacts[]): readonly Nearest[] {
+  const nearest = Array.from(
+    { length: parts * FACES },
+    (): Nearest => ({ distance: Number.POSITIVE_INFINITY, box: -1, otherBox: -1, theirs: undefined }),
+  );
+  for (const { first, second, travel } of pairs) {
+    if (!travel) continue;
+    for (let face = 0; face < FACES; face++) {
+      const distance = travel.distance[face] ?? Number.POSITIVE_INFINITY;
+      const box = travel.box[face] ?? -1;
+      const otherBox = travel.otherBox[face] ?? -1;
+      if (box < 0) continue;
+      keep(nearest[first.index * FACES + face], distance, box, otherBox, second);
+      // What the first meets going one way is what the second meets going the other.
+      keep(nearest[second.index * FACES + (face ^ 1)], distance, otherBox, box, first);
+    }
+  }
+  return nearest;
+}
+
+/** Among equals the part that comes first in the scene. */
+function keep(
+  entry: Nearest | undefined,
+  distance: number,
+  box: number,
+  otherBox: number,
+  theirs: ExaminedPart,
+): void {
+  if (!entry || distance > entry.distance) return;
+  if (distance === entry.distance && entry.theirs && entry.theirs.index < theirs.index) return;
+  entry.distance = distance;
+  entry.box = box;
+  entry.otherBox = otherBox;
+  entry.theirs = theirs;
+}
+
+function settle(
   scene: Scene,
-  parts: readonly ExaminedPart[],
-  pairOf: PairLookup,
-  part: ExaminedPart,
+  mine: ExaminedPart,
+  { distance, box, otherBox, theirs }: Nearest,
   face: number,
   before: Found | undefined,
 ): Found {
-  let distance = Number.POSITIVE_INFINITY;
-  let box = -1;
-  let otherBox = -1;
-  let theirs: ExaminedPart | undefined;
-  for (const other of parts) {
-    if (other === part) continue;
-    const isFirst = part.index < other.index;
-    const travel = (isFirst ? pairOf(part.index, other.index) : pairOf(other.index, part.index))?.travel;
-    // What the second meets going one way is what the first meets going the other.
-    const entry = isFirst ? face : face ^ 1;
-    const reach = travel?.distance[entry] ?? Number.POSITIVE_INFINITY;
-    if (!travel || reach >= distance) continue;
-    distance = reach;
-    theirs = other;
-    box = (isFirst ? travel.box[entry] : travel.otherBox[entry]) ?? -1;
-    otherBox = (isFirst ? travel.otherBox[entry] : travel.box[entry]) ?? -1;
-  }
   const isSame =
-    before?.mine === part &&
+    before?.mine === mine &&
     before.theirs === theirs &&
     before.distance === distance &&
     before.box === box &&
     before.otherBox === otherBox;
   if (isSame) return before;
-  const neighbour = neighbourOf(scene, part, face, distance, box, otherBox);
-  return { mine: part, theirs, distance, box, otherBox, neighbour };
+  return {
+    mine,
+    theirs,
+    distance,
+    box,
+    otherBox,
+    neighbour: neighbourOf(scene, mine, face, distance, box, otherBox),
+  };
 }
 
 function neighbourOf(

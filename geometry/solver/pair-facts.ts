@@ -79,10 +79,12 @@ function partsThatMayMeet(
   return [[first.solids, second.solids]];
 }
 
+const NO_BOXES: ReadonlySet<number> = new Set();
+
 /** Boxes of the carrier that the guest's engaging hardware may enter. */
 function receivingBoxes(scene: Scene, guest: ExaminedPart, carrier: ExaminedPart): ReadonlySet<number> {
   const link = guest.chain[0];
-  if (link?.carrier !== carrier.index || guest.engaging.length === 0) return new Set();
+  if (link?.carrier !== carrier.index || guest.engaging.length === 0) return NO_BOXES;
   return new Set(
     carrier.solids.filter((box) => scene.boxes[box]?.body.receives?.includes(link.mount.id) ?? false),
   );

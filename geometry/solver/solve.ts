@@ -30,8 +30,8 @@ export function createSolver(): Solver {
   return new RememberingSolver();
 }
 
-/** Facts of pairs of parts by the lower and the higher index. */
-type PairTable = readonly (readonly (PairFacts | undefined)[])[];
+/** Facts of the pairs of each part, by its index, with all parts after it, in their order. */
+type PairTable = readonly (readonly PairFacts[])[];
 
 class RememberingSolver implements Solver {
   private parts: readonly ExaminedPart[] = [];
@@ -55,8 +55,8 @@ class RememberingSolver implements Solver {
 
   private compose(scene: Scene): Solution {
     const { parts, pairs } = this;
-    const facts = pairs.flatMap((row) => row.filter((pair) => pair !== undefined));
-    const measured = facts.flatMap((pair) => pair.clearances);
+    const facts = pairs.flat();
+    const measured = gather(facts, (pair) => pair.clearances);
     const clearances = withLimits(
       shownClearances(measured),
       (id) => partById(scene, parts, id),
@@ -76,7 +76,7 @@ class RememberingSolver implements Solver {
       verdict: verdictOf(findings, clearances, (clearance) => namesOfClearance(scene, parts, clearance)),
       findings,
       clearances,
-      neighbours: this.neighbours.find(scene, parts, (first, second) => pairs[first]?.[second]),
+      neighbours: this.neighbours.find(scene, parts, facts),
     };
   }
 
@@ -85,9 +85,9 @@ class RememberingSolver implements Solver {
     facts: readonly PairFacts[],
     clearances: readonly Clearance[],
   ): readonly Finding[] {
-    const intrusions = facts.flatMap((pair) => pair.intrusions);
+    const intrusions = gather(facts, (pair) => pair.intrusions);
     return [
-      ...facts.flatMap((pair) => pair.findings),
+      ...gather(facts, (pair) => pair.findings),
       ...spaceFindings(scene, this.parts, intrusions, this.spaces),
       ...coveredFindings(scene, this.parts, intrusions, this.covered),
       ...seatFindings(scene, this.parts),
@@ -105,15 +105,19 @@ function partById(scene: Scene, parts: readonly ExaminedPart[], id: string): Exa
 
 /** Those of two unchanged parts are taken over. */
 function refreshPairs(scene: Scene, parts: readonly ExaminedPart[], before: PairTable): PairTable {
-  return parts.map((first, i) => {
-    const row: (PairFacts | undefined)[] = [];
-    for (let j = i + 1; j < parts.length; j++) {
-      const second = parts[j];
-      const known = before[i]?.[j];
-      if (second)
-        row[j] =
-          known?.first === first && known.second === second ? known : examinePair(scene, first, second);
-    }
-    return row;
-  });
+  return parts.map((first, i) =>
+    parts.slice(i + 1).map((second, place) => {
+      const known = before[i]?.[place];
+      return known?.first === first && known.second === second ? known : examinePair(scene, first, second);
+    }),
+  );
+}
+
+/** All items of all pairs; most pairs have none. */
+function gather<T>(facts: readonly PairFacts[], itemsOf: (pair: PairFacts) => readonly T[]): readonly T[] {
+  const all: T[] = [];
+  for (const pair of facts) {
+    for (const item of itemsOf(pair)) all.push(item);
+  }
+  return all;
 }

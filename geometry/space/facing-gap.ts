@@ -16,40 +16,62 @@ const interval = createTravelInterval();
 /**
  * The least signed gap between some boxes and some others, mm. Each pair is measured along those of the unit
  * `directions` (from the first to the second) in which the second stands in front of the first, and counts with the
- * widest: for pairs that overlap, the shortest way back. Undefined when no pair faces each other.
+ * widest: for pairs that overlap, the shortest way back. Undefined when no pair faces each other, or none nearer than
+ * `limit`.
  */
 export function leastFacingGap(
   packed: PackedBoxes,
   first: readonly number[],
   second: readonly number[],
   directions: readonly Vector3[],
+  limit = Number.POSITIVE_INFINITY,
 ): FacingGap | undefined {
-  if (second.length === 0) return undefined;
-  boundAll(packed.bounds, second);
-  let least = Number.POSITIVE_INFINITY;
+  if (first.length === 0 || second.length === 0) return undefined;
+  const { bounds } = packed;
+  const axes = directions.map(signedAxisOf);
+  boundAll(bounds, second);
+  let least = limit;
   let leastA = -1;
   let leastB = -1;
   let leastAlong = -1;
   for (const a of first) {
-    if (!mayFace(packed.bounds, a * BOUNDS_STRIDE, directions, least)) continue;
+    if (!mayFace(bounds, a * BOUNDS_STRIDE, axes, least)) continue;
     for (const b of second) {
-      let widest = Number.NEGATIVE_INFINITY;
-      let along = -1;
-      for (let k = 0; k < directions.length; k++) {
-        const gap = facingGap(packed, a, b, directions[k]!);
-        if (gap > widest) {
-          widest = gap;
-          along = k;
-        }
-      }
-      if (along < 0 || widest >= least) continue;
+      widestAlong = -1;
+      const widest = widestGap(packed, a, b, directions, axes);
+      if (widestAlong < 0 || widest >= least) continue;
       least = widest;
       leastA = a;
       leastB = b;
-      leastAlong = along;
+      leastAlong = widestAlong;
     }
   }
   return leastAlong < 0 ? undefined : { gap: least, a: leastA, b: leastB, direction: leastAlong };
+}
+
+/** Which of the directions the last `widestGap` runs along. */
+let widestAlong = -1;
+
+function widestGap(
+  packed: PackedBoxes,
+  a: number,
+  b: number,
+  directions: readonly Vector3[],
+  axes: readonly SignedAxis[],
+): number {
+  const aligned = packed.aligned[a] === 1 && packed.aligned[b] === 1;
+  let widest = Number.NEGATIVE_INFINITY;
+  for (let k = 0; k < directions.length; k++) {
+    const axis = axes[k]!;
+    const gap =
+      aligned && axis !== 0
+        ? alignedGap(packed.bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE, Math.abs(axis) - 1, axis > 0)
+        : turnedGap(packed, a, b, directions[k]!);
+    if (gap <= widest) continue;
+    widest = gap;
+    widestAlong = k;
+  }
+  return widest;
 }
 
 /** World bounds of all boxes of the second list of the question under way. */
@@ -68,15 +90,12 @@ function boundAll(bounds: Float64Array, boxes: readonly number[]): void {
 }
 
 /** Whether the box at `a` could face something in `around`, along one of the directions, nearer than `least`. */
-function mayFace(bounds: Float64Array, a: number, directions: readonly Vector3[], least: number): boolean {
-  for (const direction of directions) {
-    const along = worldAxisOf(direction);
-    if (along === -1) return true;
+function mayFace(bounds: Float64Array, a: number, axes: readonly SignedAxis[], least: number): boolean {
+  for (const axis of axes) {
+    if (axis === 0) return true;
+    const along = Math.abs(axis) - 1;
     if (isBeside(bounds, a, along)) continue;
-    const gap =
-      direction[along] > 0
-        ? around[along]! - bounds[a + 3 + along]!
-        : bounds[a + along]! - around[3 + along]!;
+    const gap = axis > 0 ? around[along]! - bounds[a + 3 + along]! : bounds[a + along]! - around[3 + along]!;
     if (gap < least) return true;
   }
   return false;
@@ -95,19 +114,23 @@ function isBeside(bounds: Float64Array, a: number, along: number): boolean {
 
 /** Signed gap of two boxes along a unit direction from a to b, mm; minus infinity when b is not in front of a. */
 export function facingGap(packed: PackedBoxes, a: number, b: number, direction: Vector3): number {
-  const axis = worldAxisOf(direction);
-  if (axis !== -1 && packed.aligned[a] === 1 && packed.aligned[b] === 1)
-    return alignedGap(packed.bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE, axis, direction[axis]! > 0);
-  const [x, y, z] = direction;
+  return widestGap(packed, a, b, [direction], [signedAxisOf(direction)]);
+}
+
+function turnedGap(packed: PackedBoxes, a: number, b: number, [x, y, z]: Vector3): number {
   if (!travelIntervalPacked(packed, a, b, x, y, z, interval)) return Number.NEGATIVE_INFINITY;
   if (interval.leave <= CONTACT_TOLERANCE_MM) return Number.NEGATIVE_INFINITY;
   return Math.abs(interval.enter) <= CONTACT_TOLERANCE_MM ? 0 : interval.enter;
 }
 
-function worldAxisOf(direction: Vector3): 0 | 1 | 2 | -1 {
-  if (direction[1] === 0 && direction[2] === 0) return 0;
-  if (direction[0] === 0 && direction[2] === 0) return 1;
-  return direction[0] === 0 && direction[1] === 0 ? 2 : -1;
+/** 1, 2 or 3 for a direction along a world axis, negative against it; 0 for any other. */
+type SignedAxis = -3 | -2 | -1 | 0 | 1 | 2 | 3;
+
+function signedAxisOf([x, y, z]: Vector3): SignedAxis {
+  if (y === 0 && z === 0) return x > 0 ? 1 : -1;
+  if (x === 0 && z === 0) return y > 0 ? 2 : -2;
+  if (x === 0 && y === 0) return z > 0 ? 3 : -3;
+  return 0;
 }
 
 function alignedGap(bounds: Float64Array, a: number, b: number, along: number, forward: boolean): number {

@@ -1,0 +1,29 @@
+/** Directions of a rule in the world. */
+import { type AxisName, axisOfRotation, type Rotation } from '../space/rotation';
+import { negate, type Vector3 } from '../space/vector';
+import type { ClearanceRule } from './clearance-rule';
+import type { ExaminedPart } from './examined-part';
+
+const known = new WeakMap<ExaminedPart, Map<ClearanceRule, readonly Vector3[]>>();
+
+/** Unit directions in the world; none when the frame of the rule does not exist. The same list for the same part. */
+export function directionsOf(rule: ClearanceRule, from: ExaminedPart): readonly Vector3[] {
+  const byRule = known.get(from) ?? new Map<ClearanceRule, readonly Vector3[]>();
+  known.set(from, byRule);
+  const seen = byRule.get(rule);
+  if (seen) return seen;
+  const axes = axesOf(rule, from);
+  const directions = axes === undefined ? [] : rule.directions.map((name) => along(axes, name));
+  byRule.set(rule, directions);
+  return directions;
+}
+
+function axesOf(rule: ClearanceRule, from: ExaminedPart): Rotation | undefined {
+  if (rule.frame === 'own') return from.placed.pose.rotation;
+  return rule.frame === 'board' ? from.boardAxes : from.enclosureAxes;
+}
+
+function along(axes: Rotation, name: ClearanceRule['directions'][number]): Vector3 {
+  const axis = axisOfRotation(axes, name.slice(1) as AxisName);
+  return name.startsWith('-') ? negate(axis) : axis;
+}
