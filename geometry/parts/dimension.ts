@@ -22,7 +22,21 @@ export interface StatedDimension {
 export type Dimension = number | StatedDimension;
 
 /** Units a field may carry; the form shows them beside the field. */
-export type Unit = 'mm' | 'g' | 'W' | 'rpm' | 'm³/h' | 'Pa' | 'dB' | 'deg' | 'GB' | 'count' | '%' | 'share';
+export type Unit =
+  | 'mm'
+  | 'g'
+  | 'W'
+  | 'rpm'
+  | 'm³/h'
+  | 'Pa'
+  | 'dB'
+  | 'deg'
+  | 'GB'
+  | 'count'
+  | '%'
+  | 'share'
+  | 'K/W'
+  | '°C';
 
 /** What a form needs to know about a field; kept on the schema itself so that there is one place for it. */
 export interface FieldFacts {

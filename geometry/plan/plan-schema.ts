@@ -59,9 +59,59 @@ export const briefSchema = z.strictObject({
     .strictObject({ decibels: z.number().min(0).max(100), metres: z.number().min(0.1).max(10) })
     .optional(),
   stands: text(200).optional(),
+  /** Height above sea level where it will run, m. */
+  altitude: z.number().min(-430).max(6000).optional(),
+  mains: z.union([z.literal(115), z.literal(230)]).optional(),
+  carried: z.enum(['never', 'yearly', 'monthly', 'weekly', 'daily']).optional(),
+  /** A bag, shelf or gap that it must go into: clear inner size, mm. */
+  mustGoInto: z
+    .strictObject({
+      name: text(60),
+      length: z.number().min(1).max(5000),
+      height: z.number().min(1).max(5000),
+      width: z.number().min(1).max(5000),
+      upright: z.boolean().optional(),
+    })
+    .optional(),
   upgrades: z.array(text(200)).max(20).optional(),
 });
 export type Brief = z.infer<typeof briefSchema>;
+
+const money = z.number().min(0).max(1e6);
+const day = z.iso.date();
+
+/** A price as typed: the amount alone, or with what it rests on. */
+export const priceSchema = z.union([
+  money,
+  z.strictObject({
+    amount: money,
+    currency: z
+      .string()
+      .regex(/^[A-Z]{3}$/)
+      .optional(),
+    date: day.optional(),
+    shop: text(80).optional(),
+  }),
+]);
+export type Price = z.infer<typeof priceSchema>;
+
+/** What a quote adds to the parts. `tax` is a share of the net sum. */
+export const quoteSchema = z.strictObject({
+  date: day.optional(),
+  validDays: z.int().min(1).max(365).optional(),
+  tax: z.number().min(0).max(1).optional(),
+  pricesIncludeTax: z.boolean().optional(),
+  lines: z
+    .array(z.strictObject({ label: text(80), amount: z.number().min(-1e6).max(1e6) }))
+    .max(30)
+    .optional(),
+  /** What a wish costs: the price of the plainer part that would do. */
+  wishes: z
+    .array(z.strictObject({ label: text(80), part: partIdSchema, plainPrice: money }))
+    .max(30)
+    .optional(),
+});
+export type Quote = z.infer<typeof quoteSchema>;
 
 export const cameraSchema = z.strictObject({
   name: text(60),
@@ -79,7 +129,8 @@ export const planSchema = z.strictObject({
     .refine((parts) => Object.keys(parts).length <= MOST_PARTS, { error: `more than ${MOST_PARTS} parts` }),
   /** Wanted gaps by clearance rule, mm; what is not named has the rule's own default. */
   gaps: z.record(z.string().min(1).max(60), z.number().min(0).max(200)).optional(),
-  prices: z.record(partIdSchema, z.number().min(0).max(1e6)).optional(),
+  prices: z.record(partIdSchema, priceSchema).optional(),
+  quote: quoteSchema.optional(),
   notes: text(10_000).optional(),
   cameras: z.array(cameraSchema).max(20).optional(),
 });

@@ -57,6 +57,10 @@ export const cardSpecSchema = z
       .meta({ title: 'Power sockets' }),
     sustained: rating('Sustained power', 'W', { max: 1000 }).optional(),
     peak: rating('Peak power', 'W', { max: 2000 }).optional(),
+    sound: rating('Sound at top fan speed, 1 m', 'dB', { max: 100 }).optional(),
+    coilSound: rating('Sound of its coils under load, 1 m', 'dB', { max: 100 }).optional(),
+    resistance: rating('Heat resistance, chip to intake air at top fan speed', 'K/W', { max: 20 }).optional(),
+    limit: rating('Highest temperature', '°C', { max: 150 }).optional(),
   })
   .superRefine(refuse(cardContradictions));
 export type CardSpec = z.infer<typeof cardSpecSchema>;

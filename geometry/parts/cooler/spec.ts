@@ -28,6 +28,16 @@ const shared = {
   ...identityFields,
   patterns: z.array(socketPatternSchema).min(1).max(4).meta({ title: 'Hole patterns' }),
   watts: rating('Heat it is made for', 'W', { max: 1000 }).optional(),
+  resistance: rating('Heat resistance, lid to air at top speed', 'K/W', { max: 20 }).optional(),
+  eachFan: z
+    .strictObject({
+      speed: rating('Top speed', 'rpm', { max: 10_000 }).optional(),
+      flow: rating('Free flow at top speed', 'm³/h', { max: 1000 }).optional(),
+      pressure: rating('Shut-off pressure at top speed', 'Pa', { max: 1000 }).optional(),
+      sound: rating('Sound at top speed, 1 m', 'dB', { max: 100 }).optional(),
+    })
+    .optional()
+    .meta({ title: 'Each of its fans' }),
   offset: z
     .tuple([position('x'), position('y')])
     .optional()
@@ -81,6 +91,8 @@ const liquidBlockSchema = z
     width: millimetres('Block width', { datum: 'along x' }),
     depth: millimetres('Block depth', { datum: 'along y' }),
     height: millimetres('Block height', { datum: 'top of the lid to top of the block' }),
+    pumpSound: rating('Sound of the pump, 1 m', 'dB', { max: 100 }).optional(),
+    pumpWatts: rating('Power of the pump', 'W', { max: 60 }).optional(),
     tubes: z
       .strictObject({
         diameter: millimetres('Outer diameter'),

@@ -41,6 +41,7 @@ const wallSchema = z.strictObject({
   thickness: millimetres('Thickness').optional(),
   material: materialSchema.optional().meta({ title: 'Material' }),
   removable: z.boolean().optional().meta({ title: 'Comes off' }),
+  open: z.number().min(0.01).max(1).optional().meta({ title: 'Open share, if it is mesh' }),
 });
 
 export const enclosureFields = z.strictObject({
@@ -124,6 +125,7 @@ export const enclosureFields = z.strictObject({
         id: labelSchema,
         sizes: z.array(fanSizeSchema).min(1).max(5),
         outside: z.boolean().optional(),
+        open: z.number().min(0.01).max(1).optional().meta({ title: 'Open share of its grille' }),
         ...seatFields,
       }),
     )

@@ -22,5 +22,7 @@ export const processorSpecSchema = z.strictObject({
   class: rating('Power class', 'W', { min: 1, max: 500 }),
   sustained: rating('Sustained power', 'W', { max: 1000 }).optional(),
   peak: rating('Peak power', 'W', { max: 2000 }).optional(),
+  resistance: rating('Heat resistance, die to lid', 'K/W', { max: 5 }).optional(),
+  limit: rating('Highest temperature', '°C', { max: 150 }).optional(),
 });
 export type ProcessorSpec = z.infer<typeof processorSpecSchema>;

@@ -6,7 +6,7 @@
  */
 import { z } from 'zod';
 import { refuse } from '../contradiction';
-import { millimetres } from '../dimension';
+import { millimetres, rating } from '../dimension';
 import { identityFields } from '../identity';
 import { radiatorRowSchema } from '../patterns';
 import { radiatorContradictions } from './fan-row';
@@ -19,6 +19,7 @@ export const radiatorSpecSchema = z
     length: millimetres('Length', { datum: 'over both end tanks', fallback: 'by row' }).optional(),
     width: millimetres('Width', { fallback: 'by row' }).optional(),
     thickness: millimetres('Thickness', { fallback: 27 }).optional(),
+    resistance: rating('Heat resistance, liquid to air with fans at top speed', 'K/W', { max: 5 }).optional(),
     fitting: millimetres('Fittings stand out by', {
       datum: 'end of the tank to end of the fitting',
       min: 0,

@@ -34,6 +34,14 @@ export const supplySpecSchema = z
           type: plugTypeSchema,
           count: z.int().min(1).max(12),
           sockets: z.int().min(0).max(12).optional(),
+          grade: z
+            .union([z.literal(150), z.literal(300), z.literal(450), z.literal(600)])
+            .optional()
+            .meta({
+              title: 'Power grade',
+              unit: 'W',
+              help: 'Of a card 16-pin plug: what its sense pins tell',
+            }),
         }),
       )
       .max(10)
@@ -51,6 +59,7 @@ export const supplySpecSchema = z
       fallback: 15,
     }).optional(),
     watts: rating('Rated power', 'W', { min: 1, max: 3000 }),
+    sound: rating('Sound at full load, 1 m', 'dB', { max: 100 }).optional(),
     grade: z
       .enum(['base', 'bronze', 'silver', 'gold', 'platinum', 'titanium'])
       .optional()
