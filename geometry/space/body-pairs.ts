@@ -1,6 +1,6 @@
 import type { BodySet } from './body-set';
 import { BOUNDS_STRIDE } from './packed-boxes';
-import { signedDistance } from './separation';
+import { signedDistanceWithin } from './separation';
 import { CONTACT_TOLERANCE_MM } from './tolerance';
 
 /** Told a pair of boxes of two bodies and their signed distance, mm (as `Separation.distance`). */
@@ -11,7 +11,7 @@ export type NearPairVisitor = (box: number, otherBox: number, otherBody: number,
  * The question after one part has moved; allocates nothing. One range a body stands in front of the boxes.
  */
 export function visitNearPairs(bodies: BodySet, body: number, limit: number, visit: NearPairVisitor): void {
-  const { bounds, starts, count } = bodies;
+  const { bounds, packed, starts, count } = bodies;
   const at = body * BOUNDS_STRIDE;
   const x0 = bounds[at]! - limit;
   const y0 = bounds[at + 1]! - limit;
@@ -27,7 +27,10 @@ export function visitNearPairs(bodies: BodySet, body: number, limit: number, vis
     if (bounds[b + 1]! > y1 || bounds[b + 4]! < y0) continue;
     if (bounds[b + 2]! > z1 || bounds[b + 5]! < z0) continue;
     if (other === body) continue;
-    for (let box = first; box < end; box++) nearInBody(bodies, box, other, limit, visit);
+    for (let box = first; box < end; box++) {
+      if (rangesWithin(packed.bounds, box, bounds, other, limit))
+        nearInBody(bodies, box, other, limit, visit);
+    }
   }
 }
 
@@ -42,6 +45,21 @@ export function visitAllNearPairs(
       if (otherBody > body) visit(body, box, otherBody, otherBox, distance);
     });
   }
+}
+
+/** Whether two ranges, one from each array, are at most `limit` apart on every axis. */
+function rangesWithin(
+  first: Float64Array,
+  i: number,
+  second: Float64Array,
+  j: number,
+  limit: number,
+): boolean {
+  const a = i * BOUNDS_STRIDE;
+  const b = j * BOUNDS_STRIDE;
+  if (second[b]! - first[a + 3]! > limit || first[a]! - second[b + 3]! > limit) return false;
+  if (second[b + 1]! - first[a + 4]! > limit || first[a + 1]! - second[b + 4]! > limit) return false;
+  return second[b + 2]! - first[a + 5]! <= limit && first[a + 2]! - second[b + 5]! <= limit;
 }
 
 /** The boxes of one body near one box; pairs along the world axes are settled from their bounds alone. */
@@ -71,10 +89,10 @@ function nearInBody(
     if (y > limit) continue;
     const z = Math.max(bounds[b + 2]! - z1, z0 - bounds[b + 5]!);
     if (z > limit) continue;
-    const distance =
-      straight && aligned[otherBox] === 1
-        ? alignedDistanceOf(x, y, z)
-        : signedDistance(packed, box, otherBox);
+    // The distance of the bounds is never more than that of what is in them.
+    let distance = alignedDistanceOf(x, y, z);
+    if (distance > limit) continue;
+    if (!straight || aligned[otherBox] === 0) distance = signedDistanceWithin(packed, box, otherBox, limit);
     if (distance <= limit) visit(box, otherBox, other, distance);
   }
 }

@@ -10,12 +10,11 @@ import {
   pair,
   pairScale,
 } from './separating-axes';
+import { ROUNDOFF } from './tolerance';
 
 /** Closest points of the loaded pair along the axes of a, from the centre of a: on a at 0, on b at 3. */
 export const closest = new Float64Array(6);
 
-/** Part of the pair's size up to which two distances count as equal. */
-const ACCURACY = 1e-12;
 /** Rounds after which going to and fro is given up. */
 const MOST_ROUNDS = 8;
 
@@ -23,10 +22,13 @@ const edge = new Float64Array(12);
 
 /**
  * Signed distance of the loaded pair, mm: minus the penetration depth with the axis in `pair` when the interiors
- * overlap, else the distance with the closest points in `closest`.
+ * overlap, else the distance with the closest points in `closest`. Above `limit` any lower bound of the distance will
+ * do, without the points.
  */
-export function loadedDistance(): number {
-  if (bestFaceAxis() > 0) {
+export function loadedDistance(limit: number): number {
+  const apart = bestFaceAxis();
+  if (apart > limit) return apart;
+  if (apart > 0) {
     const distance = alternatingDistance();
     if (!Number.isNaN(distance)) return distance;
   }
@@ -41,7 +43,7 @@ export function loadedDistance(): number {
  * neither box (which proves that nothing is closer), and otherwise every pair of edges is tried.
  */
 function closestDistance(bound: number): number {
-  const slack = ACCURACY * pairScale();
+  const slack = ROUNDOFF * pairScale();
   const axis = pair[PAIR_AXIS]!;
   if (axis >= 6) {
     const crossing = crossingEdges(Math.floor((axis - 6) / 3), (axis - 6) % 3);
@@ -66,7 +68,7 @@ function alternatingDistance(): number {
   const ax = pair[PAIR_A]!;
   const ay = pair[PAIR_A + 1]!;
   const az = pair[PAIR_A + 2]!;
-  const slack = ACCURACY * pairScale();
+  const slack = ROUNDOFF * pairScale();
   let qx = clamp(dx, ax);
   let qy = clamp(dy, ay);
   let qz = clamp(dz, az);

@@ -1,10 +1,11 @@
-import { closest, crossingEdges, loadedDistance } from './closest-features';
+import { closest, loadedDistance } from './closest-features';
 import { type FaceName, facesOfFeature } from './face-names';
 import type { OrientedBox } from './oriented-box';
 import { BOUNDS_STRIDE, PackedBoxes, SHAPE_STRIDE } from './packed-boxes';
-import { interiorsMeet, loadPair, PAIR_AXIS, PAIR_B, PAIR_D, PAIR_N, PAIR_R, pair } from './separating-axes';
+import { bestAxis, interiorsMeet, loadPair, PAIR_N, pair } from './separating-axes';
 import { CONTACT_TOLERANCE_MM } from './tolerance';
 import type { Vector3 } from './vector';
+import { placeWitness, SQUARE_SINE } from './witness-points';
 
 /** Signed separation of two boxes a and b with the places that set it; lengths in mm, world frame. */
 export interface Separation {
@@ -46,9 +47,6 @@ export function createSeparationResult(): SeparationResult {
 const twoBoxes = new PackedBoxes(2);
 const scratch = createSeparationResult();
 
-/** Sine of the angle below which a face counts as square to a direction. */
-const SQUARE_SINE = 1e-9;
-
 export function separateBoxes(a: OrientedBox, b: OrientedBox): Separation {
   twoBoxes.setBox(0, a);
   twoBoxes.setBox(1, b);
@@ -72,14 +70,13 @@ export function separatePacked(packed: PackedBoxes, i: number, j: number, out: S
   const shapes = packed.shapes;
   const oa = i * SHAPE_STRIDE;
   loadPair(shapes, oa, j * SHAPE_STRIDE);
-  const distance = loadedDistance();
-  if (distance > 0) {
-    if (distance > CONTACT_TOLERANCE_MM) {
-      for (let k = 0; k < 3; k++) pair[PAIR_N + k] = (closest[3 + k]! - closest[k]!) / distance;
-    }
-  } else {
-    deepestPoints(distance);
+  const distance = loadedDistance(Infinity);
+  if (distance > CONTACT_TOLERANCE_MM) {
+    for (let k = 0; k < 3; k++) pair[PAIR_N + k] = (closest[3 + k]! - closest[k]!) / distance;
+  } else if (distance > 0) {
+    bestAxis();
   }
+  placeWitness(distance);
   toWorld(shapes, oa, out);
   out.distance = Math.abs(distance) <= CONTACT_TOLERANCE_MM ? 0 : distance;
   return out.distance;
@@ -92,8 +89,15 @@ export function signedDistance(packed: PackedBoxes, i: number, j: number): numbe
     distance = alignedDistance(packed.bounds, i * BOUNDS_STRIDE, j * BOUNDS_STRIDE);
   } else {
     loadPair(packed.shapes, i * SHAPE_STRIDE, j * SHAPE_STRIDE);
-    distance = loadedDistance();
+    distance = loadedDistance(Infinity);
   }
+  return Math.abs(distance) <= CONTACT_TOLERANCE_MM ? 0 : distance;
+}
+
+/** `signedDistance` of two boxes in any orientation, or some number above `limit` as soon as it must be above. */
+export function signedDistanceWithin(packed: PackedBoxes, i: number, j: number, limit: number): number {
+  loadPair(packed.shapes, i * SHAPE_STRIDE, j * SHAPE_STRIDE);
+  const distance = loadedDistance(limit);
   return Math.abs(distance) <= CONTACT_TOLERANCE_MM ? 0 : distance;
 }
 
@@ -191,26 +195,6 @@ function separateAligned(bounds: Float64Array, i: number, j: number, out: Separa
   }
   out.distance = Math.abs(distance) <= CONTACT_TOLERANCE_MM ? 0 : distance;
   return out.distance;
-}
-
-/** Leaves in `closest` the deepest point of each box in the other along the chosen axis. */
-function deepestPoints(bound: number): void {
-  const axis = pair[PAIR_AXIS]!;
-  if (axis >= 6) {
-    crossingEdges(Math.floor((axis - 6) / 3), (axis - 6) % 3);
-    return;
-  }
-  for (let k = 0; k < 3; k++) closest[3 + k] = pair[PAIR_D + k]!;
-  for (let k = 0; k < 3; k++) {
-    const along =
-      pair[PAIR_N]! * pair[PAIR_R + k]! +
-      pair[PAIR_N + 1]! * pair[PAIR_R + 3 + k]! +
-      pair[PAIR_N + 2]! * pair[PAIR_R + 6 + k]!;
-    const side = along > SQUARE_SINE ? -pair[PAIR_B + k]! : along < -SQUARE_SINE ? pair[PAIR_B + k]! : 0;
-    for (let row = 0; row < 3; row++)
-      closest[3 + row] = closest[3 + row]! + pair[PAIR_R + 3 * row + k]! * side;
-  }
-  for (let k = 0; k < 3; k++) closest[k] = closest[3 + k]! - bound * pair[PAIR_N + k]!;
 }
 
 /** Turns the normal and the closest points from the frame of a into the world. */

@@ -9,7 +9,7 @@ describe(`${PAIRS} random oriented pairs, seed ${SEED}`, () => {
 
   beforeAll(async () => {
     report = await examinePairs(SEED, PAIRS);
-  }, 180_000);
+  }, 600_000);
 
   it('has many separated, overlapping and touching pairs in it', () => {
     const { generic, mixed, touching, 'axis-aligned': aligned } = report.classes;
