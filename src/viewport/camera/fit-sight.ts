@@ -1,0 +1,87 @@
+import type { Bounds, Vector3 } from '../../../geometry';
+import { pan } from './move-sight';
+import { eyeDistance, millimetresPerPixel, projectPoint, type ScreenSize, type Sight } from './sight';
+
+/** What the tool bars cover at each edge of the canvas, CSS pixels. */
+export interface Insets {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+}
+
+/** Rounds of measuring and correcting: parallel projection needs one, perspective some more. */
+const ROUNDS = 16;
+
+/** The closest sight in the given direction that shows all of `bounds` between the insets. */
+export function fitSight(
+  direction: Pick<Sight, 'azimuth' | 'elevation' | 'lens'>,
+  bounds: Bounds,
+  screen: ScreenSize,
+  insets: Insets,
+): Sight {
+  const { min, max } = bounds;
+  const target: Vector3 = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2];
+  const diagonal = Math.hypot(max[0] - min[0], max[1] - min[1], max[2] - min[2]);
+  let sight: Sight = { ...direction, target, height: Math.max(1, diagonal) };
+  const free = {
+    width: Math.max(40, screen.width - insets.left - insets.right),
+    height: Math.max(40, screen.height - insets.top - insets.bottom),
+  };
+  const middle = [insets.left + free.width / 2, insets.top + free.height / 2] as const;
+  for (let round = 0; round < ROUNDS; round++) {
+    const seen = outlineOnScreen(sight, bounds, screen);
+    const tooLarge = Math.max(seen.width / free.width, seen.height / free.height, 1e-3);
+    const height = sight.height * stepBack(sight, tooLarge, seen.nearest);
+    sight = pan(sight, screen, middle[0] - seen.middle[0], middle[1] - seen.middle[1]);
+    sight = keepMiddle({ ...sight, height }, sight, screen, middle);
+  }
+  return sight;
+}
+
+/**
+ * By how much the height must grow for what is seen to shrink by `tooLarge`. In perspective the size goes with the
+ * distance from the nearest corner, not from the target; taking the target's would overshoot for deep boxes.
+ */
+function stepBack(sight: Sight, tooLarge: number, nearest: number): number {
+  const distance = eyeDistance(sight);
+  if (!Number.isFinite(distance)) return tooLarge;
+  return (nearest + (distance - nearest) * tooLarge) / distance;
+}
+
+/** After the change of scale, the point that stood at `middle` is brought back there. */
+function keepMiddle(
+  next: Sight,
+  before: Sight,
+  screen: ScreenSize,
+  middle: readonly [number, number],
+): Sight {
+  const kept = 1 - millimetresPerPixel(next, screen) / millimetresPerPixel(before, screen);
+  const dx = (screen.width / 2 - middle[0]) * kept;
+  const dy = (screen.height / 2 - middle[1]) * kept;
+  return { ...pan(before, screen, dx, dy), height: next.height };
+}
+
+function outlineOnScreen(sight: Sight, { min, max }: Bounds, screen: ScreenSize) {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  let nearest = -Infinity;
+  for (let corner = 0; corner < 8; corner++) {
+    const point: Vector3 = [
+      corner & 1 ? max[0] : min[0],
+      corner & 2 ? max[1] : min[1],
+      corner & 4 ? max[2] : min[2],
+    ];
+    const { at, depth } = projectPoint(sight, screen, point);
+    nearest = Math.max(nearest, -depth);
+    left = Math.min(left, at[0]);
+    right = Math.max(right, at[0]);
+    top = Math.min(top, at[1]);
+    bottom = Math.max(bottom, at[1]);
+  }
+  return {
+    width: right - left,
+    height: bottom - top,
+    nearest,
+    middle: [(left + right) / 2, (top + bottom) / 2] as const,
+  };
+}
