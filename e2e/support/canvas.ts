@@ -89,6 +89,38 @@ function measureDrawn(file: Buffer): Drawn {
   return { colours: counts.size, inked: 1 - (commonest * channels) / pixels.length };
 }
 
+/** Interference in the Okabe-Ito set, as on the light sheet: #d55e00. */
+const signalColour = [0xd5, 0x5e, 0x00] as const;
+
+/** How an area in the signal colour looks. */
+export interface SignalArea {
+  /** Pixels in the full signal colour: hatch lines and outlines. */
+  readonly lines: number;
+  /** Most separate runs of such pixels in one row of the picture: a hatched area has one for each of its lines. */
+  readonly stripes: number;
+}
+
+/** Looks for the colour of overlap in a picture of the canvas on the light sheet. */
+function measureSignal(file: Buffer): SignalArea {
+  const { width, height, channels, pixels } = readPng(file);
+  const isSignal = (at: number) =>
+    signalColour.every((value, channel) => Math.abs((pixels[at + channel] ?? 0) - value) < 40);
+  let lines = 0;
+  let stripes = 0;
+  for (let y = 0; y < height; y++) {
+    let runs = 0;
+    let inside = false;
+    for (let x = 0; x < width; x++) {
+      const here = isSignal((y * width + x) * channels);
+      if (here) lines += 1;
+      if (here && !inside) runs += 1;
+      inside = here;
+    }
+    stripes = Math.max(stripes, runs);
+  }
+  return { lines, stripes };
+}
+
 /**
  * Whether the canvas has a WebGL context that is not lost. Asking a canvas for a context of the kind it already
  * has gives that one back; a canvas without one would get a new one, so its drawing is checked apart.
@@ -103,6 +135,26 @@ async function hasLiveContext(canvas: Locator): Promise<boolean> {
 
 /** Hides what lies over the canvas, so that labels and toolbars cannot pass for a drawing. */
 const canvasAlone = '* { visibility: hidden !important } canvas { visibility: visible !important }';
+
+/**
+ * A picture of the canvas alone. The rule goes in as a sheet of the document and the caret is left as it is: both of
+ * Playwright's own ways write a style element, which the page's content security policy refuses.
+ */
+async function photographCanvas(canvas: Locator): Promise<Buffer> {
+  const rule = await canvas.evaluateHandle((_, text) => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(text);
+    document.adoptedStyleSheets.push(sheet);
+    return sheet;
+  }, canvasAlone);
+  try {
+    return await canvas.screenshot({ caret: 'initial' });
+  } finally {
+    await rule.evaluate((sheet) => {
+      document.adoptedStyleSheets = document.adoptedStyleSheets.filter((other) => other !== sheet);
+    });
+  }
+}
 
 /**
  * Asserts that the page's drawing is really there: a live WebGL context, and a picture that is not flat. Without
@@ -123,9 +175,14 @@ export async function expectDrawnCanvas(
   expect(await hasLiveContext(canvas), 'a WebGL context that is not lost').toBe(true);
   // Whole looks only: a slow machine must not cut one short and hide what it saw.
   const deadline = Date.now() + patience;
-  let drawn = measureDrawn(await canvas.screenshot({ style: canvasAlone }));
+  let drawn = measureDrawn(await photographCanvas(canvas));
   while ((drawn.colours < least.colours || drawn.inked < least.inked) && Date.now() < deadline)
-    drawn = measureDrawn(await canvas.screenshot({ style: canvasAlone }));
+    drawn = measureDrawn(await photographCanvas(canvas));
   expect(drawn.colours, 'colours in the drawing').toBeGreaterThanOrEqual(least.colours);
   expect(drawn.inked, 'share of the canvas drawn on').toBeGreaterThanOrEqual(least.inked);
+}
+
+/** What the drawing, without the labels over it, shows in the colour of overlap. */
+export async function readSignal(page: Page): Promise<SignalArea> {
+  return measureSignal(await photographCanvas(page.locator('canvas')));
 }
