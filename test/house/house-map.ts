@@ -25,6 +25,7 @@ const srcFloors: readonly (readonly string[])[] = [
 /** Packages that geometry may use, and where. */
 const geometryPackages: ReadonlyMap<string, readonly string[]> = new Map([
   ['zod', ['geometry/parts', 'geometry/plan']],
+  ['flatqueue', ['geometry/solver']],
 ]);
 
 /** The one file of geometry that src may import. */
