@@ -15,6 +15,8 @@ export type DimensionSource = z.infer<typeof dimensionSourceSchema>;
 export interface StatedDimension {
   readonly value: number;
   readonly plusMinus?: number | undefined;
+  /** How many standard deviations `plusMinus` stands for; see `sigmasOf`. */
+  readonly sigmas?: 2 | 3 | undefined;
   readonly source?: DimensionSource | undefined;
   readonly note?: string | undefined;
 }
@@ -65,6 +67,7 @@ function quantity(facts: FieldFacts, { min = 0, max = LARGEST_DIMENSION_MM }: Bo
       z.strictObject({
         value,
         plusMinus: z.number().min(0).max(100).optional(),
+        sigmas: z.union([z.literal(2), z.literal(3)]).optional(),
         source: dimensionSourceSchema.optional(),
         note: z.string().max(200).optional(),
       }),
@@ -101,6 +104,16 @@ export function nominalOr(dimension: Dimension | undefined, fallback: number): n
 /** Where the value comes from; a bare number is a maker's sheet. */
 export function sourceOf(dimension: Dimension): DimensionSource {
   return typeof dimension === 'number' ? 'sheet' : (dimension.source ?? 'sheet');
+}
+
+/**
+ * How many standard deviations the band of a dimension stands for, unless it says so itself: three for a tolerance
+ * (a process that just fills it has a capability index of 1: common practice), two for a reading (the usual coverage
+ * factor of an expanded uncertainty, JCGM 100:2008, 6.2 and 6.3).
+ */
+export function sigmasOf(dimension: Dimension): 2 | 3 {
+  const stated = typeof dimension === 'number' ? undefined : dimension.sigmas;
+  return stated ?? (sourceOf(dimension) === 'measured' ? 2 : 3);
 }
 
 /** The same dimension with another value, its band and source kept. */

@@ -25,6 +25,7 @@ const srcFloors: readonly (readonly string[])[] = [
 /** Packages that geometry may use, and where. */
 const geometryPackages: ReadonlyMap<string, readonly string[]> = new Map([
   ['zod', ['geometry/parts', 'geometry/plan']],
+  ['simple-statistics', ['geometry/solver']],
   ['flatqueue', ['geometry/solver']],
 ]);
 
