@@ -1,6 +1,6 @@
 /** What the address asks for. A snapshot link never touches the reader's own plans until a copy is taken. */
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { SNAPSHOT_KEY } from '../sharing/snapshot-format';
+import { isSnapshotFragment } from '../sharing/snapshot-format';
 import { loadShelf } from '../shelf/shelf-store';
 import { adoptPlan, endSession, startSession } from '../store/plan-session';
 import { planStore, showPlan } from '../store/plan-store';
@@ -12,7 +12,7 @@ export type Route =
   | { readonly kind: 'snapshot' }
   | { readonly kind: 'bad link'; readonly message: string };
 
-const isSnapshotAddress = () => window.location.hash.startsWith(`#${SNAPSHOT_KEY}=`);
+const isSnapshotAddress = () => isSnapshotFragment(window.location.hash);
 
 function wipeFragment(): void {
   const { pathname, search } = window.location;

@@ -18,3 +18,8 @@ export const LONGEST_PAYLOAD = 64_000;
 export const LARGEST_SNAPSHOT_TEXT = 1_000_000;
 
 export const CHECKSUM_BYTES = 4;
+
+/** Whether a fragment, with or without '#', claims to be a snapshot at all. */
+export function isSnapshotFragment(fragment: string): boolean {
+  return fragment.replace(/^#/, '').startsWith(`${SNAPSHOT_KEY}=`);
+}

@@ -25,11 +25,6 @@ export async function encodeSnapshot(plan: Plan): Promise<string> {
   return `${SNAPSHOT_KEY}=${SNAPSHOT_FORMAT}.${toBase64Url(payload)}`;
 }
 
-/** Whether a fragment claims to be a snapshot at all. */
-export function isSnapshotFragment(fragment: string): boolean {
-  return fragment.replace(/^#/, '').startsWith(`${SNAPSHOT_KEY}=`);
-}
-
 /** Reads a fragment, with or without '#'. Never throws; says what it met when it cannot. */
 export async function decodeSnapshot(fragment: string): Promise<DecodeResult> {
   // A phone may wrap a long link, and some programs escape what needs no escape.

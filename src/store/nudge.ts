@@ -33,7 +33,8 @@ export function nudgePart(plan: Plan, scene: Scene, id: string, delta: Vector3):
   }
   const carrier = scene.parts[scene.indexById.get(placement.on) ?? -1];
   const mount = carrier?.model.mounts.find((candidate) => candidate.id === placement.mount);
-  if (!carrier || !mount) return freePart(plan, id, placed.pose);
+  // Without its mount the part stands where it was drawn, and moves from there.
+  if (!carrier || !mount) return nudgePart(freePart(plan, id, placed.pose), scene, id, delta);
   const onMount = transformDirection(invert(compose(carrier.pose, mount.frame)), delta);
   const [x, y, z] = (placement.shift ?? [0, 0, 0]).map((value, axis) => tidy(value + (onMount[axis] ?? 0)));
   const { shift: _, ...seat } = placement;

@@ -10,10 +10,6 @@ const WORDS: Readonly<Record<Direction, string>> = {
   '+z': 'to the side panel',
 };
 
-export function worldDirectionWords(direction: Direction): string {
-  return WORDS[direction];
-}
-
 /** A slanted direction is named by its components. */
 export function directionWords(direction: Vector3): string {
   const axes = ['x', 'y', 'z'] as const;

@@ -1,22 +1,15 @@
-/** Draws one field of a form, and the fields inside it. */
-import type { Field } from './describe-schema';
-import type { Draft } from './draft';
-import { GroupEditor } from './group-editor';
-import { ListEditor } from './list-editor';
+/** Draws one field of a form, and the fields inside it: groups, variants, lists and points hold fields in turn. */
+import {
+  type ListField,
+  type ObjectField,
+  type TupleField,
+  type VariantsField,
+  variantValue,
+} from './describe-schema';
+import { asList, asObject, filledDraft, optionOf, switchVariant } from './draft';
+import type { EditorProps } from './editor-props';
 import { QuantityEditor } from './quantity-editor';
 import { ScalarEditor } from './scalar-editor';
-import { TupleEditor } from './tuple-editor';
-
-/** Messages by the path of the field they belong to. */
-export type FaultMap = ReadonlyMap<string, string>;
-
-export interface EditorProps<F extends Field = Field> {
-  readonly field: F;
-  readonly draft: Draft;
-  readonly path: string;
-  readonly faults: FaultMap;
-  readonly onChange: (draft: Draft) => void;
-}
 
 export function FieldEditor(props: EditorProps) {
   const { field } = props;
@@ -35,4 +28,166 @@ export function FieldEditor(props: EditorProps) {
     default:
       return <ScalarEditor {...props} field={field} />;
   }
+}
+
+/** An optional group can be added and taken out, one of several variants can be switched. */
+function GroupEditor(props: EditorProps<ObjectField | VariantsField>) {
+  const { field, draft, path, onChange } = props;
+  const { title, help } = field.facts;
+  if (path === '') return <GroupFields {...props} />;
+  return (
+    <fieldset className="form-group">
+      {title && <legend>{title}</legend>}
+      {help && <p className="quiet">{help}</p>}
+      {draft === undefined ? (
+        <button
+          type="button"
+          className="button small"
+          aria-label={`Add ${title}`}
+          onClick={() => onChange(filledDraft(field))}
+        >
+          Add
+        </button>
+      ) : (
+        <GroupFields {...props} />
+      )}
+      {draft !== undefined && field.optional && (
+        <button
+          type="button"
+          className="button small"
+          aria-label={`Take out ${title}`}
+          onClick={() => onChange(undefined)}
+        >
+          Take out
+        </button>
+      )}
+    </fieldset>
+  );
+}
+
+function GroupFields({ field, draft, path, faults, onChange }: EditorProps<ObjectField | VariantsField>) {
+  const values = asObject(draft);
+  const object = field.type === 'variants' ? optionOf(field, String(values[field.by])) : field;
+  return (
+    <>
+      {field.type === 'variants' && (
+        <div className="form-row">
+          <label className="form-label" htmlFor={`${path}-variant`}>
+            {field.by.charAt(0).toUpperCase() + field.by.slice(1)}
+          </label>
+          <div className="form-input">
+            <select
+              id={`${path}-variant`}
+              className="select"
+              value={variantValue(field, object)}
+              onChange={(event) => onChange(switchVariant(field, values, event.target.value))}
+            >
+              {field.options.map((option) => (
+                <option key={variantValue(field, option)}>{variantValue(field, option)}</option>
+              ))}
+            </select>
+          </div>
+        </div>
+      )}
+      {object.fields.map(([key, inner]) => (
+        <FieldEditor
+          key={key}
+          field={inner}
+          draft={values[key]}
+          path={path === '' ? key : `${path}.${key}`}
+          faults={faults}
+          onChange={(next) => onChange({ ...values, [key]: next })}
+        />
+      ))}
+    </>
+  );
+}
+
+function ListEditor({ field, draft, path, faults, onChange }: EditorProps<ListField>) {
+  const items = asList(draft);
+  const { title, help } = field.facts;
+  const takeOut = (index: number) => {
+    const rest = items.filter((_, at) => at !== index);
+    onChange(rest.length === 0 && field.optional ? undefined : rest);
+  };
+  const fault = faults.get(path);
+  return (
+    <fieldset className="form-group">
+      <legend>{title}</legend>
+      {help && <p className="quiet">{help}</p>}
+      {items.map((item, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: items have no identity but their place; all state is in the draft.
+        <div className="form-item" key={index}>
+          <FieldEditor
+            field={{ ...field.item, facts: { ...field.item.facts, title: `${title} ${index + 1}` } }}
+            draft={item}
+            path={`${path}.${index}`}
+            faults={faults}
+            onChange={(next) => onChange(items.map((old, at) => (at === index ? next : old)))}
+          />
+          <button
+            type="button"
+            className="button small"
+            aria-label={`Take out ${title} ${index + 1}`}
+            onClick={() => takeOut(index)}
+          >
+            Take out
+          </button>
+        </div>
+      ))}
+      <button
+        type="button"
+        className="button small"
+        aria-label={`Add to ${title}`}
+        onClick={() => onChange([...items, filledDraft(field.item)])}
+      >
+        Add
+      </button>
+      {fault !== undefined && <p className="fault">{fault}</p>}
+    </fieldset>
+  );
+}
+
+/** A point or a range: its coordinates under one heading. */
+function TupleEditor({ field, draft, path, faults, onChange }: EditorProps<TupleField>) {
+  const { title, help } = field.facts;
+  const values = asList(draft);
+  return (
+    <fieldset className="form-group tight">
+      <legend>{title}</legend>
+      {help && <p className="quiet">{help}</p>}
+      {draft === undefined ? (
+        <button
+          type="button"
+          className="button small"
+          aria-label={`Add ${title}`}
+          onClick={() => onChange(filledDraft(field))}
+        >
+          Add
+        </button>
+      ) : (
+        field.items.map((item, index) => (
+          <FieldEditor
+            // biome-ignore lint/suspicious/noArrayIndexKey: the places of a tuple never change.
+            key={index}
+            field={item.facts.title ? item : { ...item, facts: { ...item.facts, title: `${index + 1}` } }}
+            draft={values[index]}
+            path={`${path}.${index}`}
+            faults={faults}
+            onChange={(next) => onChange(field.items.map((_, at) => (at === index ? next : values[at])))}
+          />
+        ))
+      )}
+      {draft !== undefined && field.optional && (
+        <button
+          type="button"
+          className="button small"
+          aria-label={`Take out ${title}`}
+          onClick={() => onChange(undefined)}
+        >
+          Take out
+        </button>
+      )}
+    </fieldset>
+  );
 }

@@ -1,7 +1,7 @@
 /** A dimension or rating: value, unit, how far it may be off, where it comes from. */
 import type { ScalarField } from './describe-schema';
 import { isQuantityDraft, type QuantityDraft } from './draft';
-import type { EditorProps } from './field-editor';
+import type { EditorProps } from './editor-props';
 import { FieldRow, faultId, inputId } from './field-row';
 
 const SOURCES = ['sheet', 'standard', 'measured', 'assumed'] as const;

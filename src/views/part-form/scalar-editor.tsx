@@ -1,6 +1,6 @@
 /** Texts, plain numbers, choices and ticks. */
 import type { ScalarField } from './describe-schema';
-import type { EditorProps } from './field-editor';
+import type { EditorProps } from './editor-props';
 import { FieldRow, faultId, inputId } from './field-row';
 
 export function ScalarEditor(props: EditorProps<ScalarField>) {

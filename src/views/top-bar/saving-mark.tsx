@@ -14,33 +14,41 @@ async function takeTheirs(): Promise<void> {
   announce(problem ? `The ${problem.path} ${problem.message}.` : 'Loaded what the other tab saved.');
 }
 
+/** A word beside the name while all is well. */
 export function SavingMark() {
+  const { kind } = useSaving();
+  if (kind !== 'saving' && kind !== 'saved') return null;
+  return <span className="saving quiet">{kind === 'saving' ? 'Saving…' : 'Saved'}</span>;
+}
+
+/** A line of its own when nothing can be saved. */
+export function SavingWarning() {
   const saving = useSaving();
-  if (saving.kind === 'idle') return null;
   if (saving.kind === 'off')
     return (
-      <span className="saving warn" role="alert">
-        Saving is off: {saving.why}.
+      <div className="saving-warning" role="alert">
+        <span>Saving is off: {saving.why}. Export the plan to keep it.</span>
         <button type="button" className="button small" onClick={exportOpenPlan}>
           Export to a file
         </button>
-      </span>
+      </div>
     );
-  if (saving.kind === 'overtaken')
-    return (
-      <span className="saving warn" role="alert">
+  if (saving.kind !== 'overtaken') return null;
+  return (
+    <div className="saving-warning" role="alert">
+      <span>
         {saving.by === 'deletion'
           ? 'Another tab deleted this plan. Nothing more is saved here.'
           : 'Another tab saved a newer version of this plan. Nothing more is saved here.'}
-        {saving.by === 'newer revision' && (
-          <button type="button" className="button small" onClick={() => void takeTheirs()}>
-            Load theirs
-          </button>
-        )}
-        <button type="button" className="button small" onClick={keepMineAsCopy}>
-          Keep mine as a copy
-        </button>
       </span>
-    );
-  return <span className="saving quiet">{saving.kind === 'saving' ? 'Saving…' : 'Saved'}</span>;
+      {saving.by === 'newer revision' && (
+        <button type="button" className="button small" onClick={() => void takeTheirs()}>
+          Load theirs
+        </button>
+      )}
+      <button type="button" className="button small" onClick={keepMineAsCopy}>
+        Keep mine as a copy
+      </button>
+    </div>
+  );
 }

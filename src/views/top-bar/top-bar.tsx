@@ -4,7 +4,7 @@ import { redo, undo } from '../../store/plan-store';
 import { useUndoSteps } from '../../store/use-store';
 import { KeyList } from '../key-list/key-list';
 import { PlanName } from './plan-name';
-import { SavingMark } from './saving-mark';
+import { SavingMark, SavingWarning } from './saving-mark';
 import { ThemeButton } from './theme-button';
 import { VerdictLine } from './verdict-line';
 import './top-bar.css';
@@ -65,6 +65,7 @@ export function TopBar({ keysShown, onShowKeys }: TopBarProps) {
           Send snapshot
         </button>
       </div>
+      <SavingWarning />
       <Suspense>
         {dialog === 'plans' && <PlanLibrary onClose={close} />}
         {dialog === 'snapshot' && <SnapshotDialog onClose={close} />}
