@@ -20,35 +20,64 @@ interface Grid {
   readonly cells: Int32Array;
 }
 
-/** The boxes in the order of the grid: their numbers, cell ranges, and centres and half extents of their bounds. */
-interface SortedBoxes {
-  readonly order: Uint32Array;
-  readonly ranges: Int16Array;
-  readonly places: Float64Array;
-  readonly turned: Uint8Array;
+/**
+ * Working arrays, kept from call to call and grown when a larger set comes: 100,000 boxes take some 12 MB, and
+ * making that anew each time costs about a tenth of the search.
+ */
+class Workspace {
+  /** First and last cell of each box: x, y, z first, then x, y, z last. */
+  ranges = new Int16Array(0);
+  /** The cell of each box's least corner. */
+  cells = new Uint32Array(0);
+  /** The boxes by that cell, so that neighbours in space are near in memory; what follows is in this order. */
+  order = new Uint32Array(0);
+  sortedRanges = new Int16Array(0);
+  /** Centre and half extents of the world bounds. */
+  places = new Float64Array(0);
+  turned = new Uint8Array(0);
+  starts = new Uint32Array(0);
+  entries = new Uint32Array(0);
+
+  prepare(count: number, cells: number): void {
+    if (this.cells.length < count) {
+      this.ranges = new Int16Array(6 * count);
+      this.cells = new Uint32Array(count);
+      this.order = new Uint32Array(count);
+      this.sortedRanges = new Int16Array(6 * count);
+      this.places = new Float64Array(6 * count);
+      this.turned = new Uint8Array(count);
+    }
+    if (this.starts.length < cells + 1) this.starts = new Uint32Array(cells + 1);
+    else this.starts.fill(0, 0, cells + 1);
+  }
 }
+
+const workspace = new Workspace();
 
 /**
  * All pairs of boxes of a set whose interiors overlap, each once, in no particular order. Sized for 100,000 boxes
  * and more: a uniform grid over their axis-aligned bounds, each box entered in every cell it reaches, each pair
  * looked at only in the first cell they share; the exact oriented test decides. Boxes far off the crowd fall into
- * the outermost cells, so a few strays or giants do no harm.
+ * the outermost cells, so a few strays or giants do no harm. Not to be called again from within `visit`: the working
+ * arrays are shared.
  */
 export function findOverlappingPairs(packed: PackedBoxes, visit: PairVisitor): void {
   if (packed.count < 2) return;
   const grid = placeGrid(packed);
-  const order = orderByCell(packed, grid);
-  const sorted = sortBoxes(packed, grid, order);
-  const starts = countEntries(sorted.ranges, grid, packed.count);
-  const entries = enterBoxes(sorted.ranges, grid, starts, packed.count);
   const nx = grid.cells[0]!;
   const ny = grid.cells[1]!;
-  for (let cell = 0; cell + 1 < starts.length; cell++) {
+  const total = nx * ny * grid.cells[2]!;
+  workspace.prepare(packed.count, total);
+  rangeBoxes(packed, grid);
+  sortBoxes(packed, total);
+  const { starts } = workspace;
+  enterBoxes(packed.count, nx, ny, total);
+  for (let cell = 0; cell < total; cell++) {
     const start = starts[cell]!;
     const end = starts[cell + 1]!;
     if (end - start < 2) continue;
     const row = Math.floor(cell / nx);
-    pairsInCell(packed, sorted, entries, start, end, cell - row * nx, row % ny, Math.floor(row / ny), visit);
+    pairsInCell(packed, start, end, cell - row * nx, row % ny, Math.floor(row / ny), visit);
   }
 }
 
@@ -114,61 +143,67 @@ function cellAt(coordinate: number, grid: Grid, axis: number): number {
   return Math.max(0, Math.min(grid.cells[axis]! - 1, cell));
 }
 
-/** The boxes in the order of the cell their least corner lies in, so that neighbours in space are near in memory. */
-function orderByCell(packed: PackedBoxes, grid: Grid): Uint32Array {
+/** Writes the cell ranges of the boxes, and counts them by the cell of their least corner. */
+function rangeBoxes(packed: PackedBoxes, grid: Grid): void {
   const { bounds, count } = packed;
+  const { ranges, cells, starts } = workspace;
   const nx = grid.cells[0]!;
   const ny = grid.cells[1]!;
-  const cells = new Uint32Array(count);
-  const ends = new Uint32Array(nx * ny * grid.cells[2]!);
-  for (let box = 0; box < count; box++) {
-    const at = box * BOUNDS_STRIDE;
-    const row = cellAt(bounds[at + 2]!, grid, 2) * ny + cellAt(bounds[at + 1]!, grid, 1);
-    const cell = row * nx + cellAt(bounds[at]!, grid, 0);
-    cells[box] = cell;
-    ends[cell] = ends[cell]! + 1;
-  }
-  let sum = 0;
-  for (let cell = 0; cell < ends.length; cell++) {
-    sum += ends[cell]!;
-    ends[cell] = sum;
-  }
-  const order = new Uint32Array(count);
-  for (let box = count - 1; box >= 0; box--) {
-    const slot = ends[cells[box]!]! - 1;
-    ends[cells[box]!] = slot;
-    order[slot] = box;
-  }
-  return order;
-}
-
-/** Centres, half extents and cell ranges of the world bounds, in the given order. */
-function sortBoxes(packed: PackedBoxes, grid: Grid, order: Uint32Array): SortedBoxes {
-  const { bounds, aligned, count } = packed;
-  const ranges = new Int16Array(count * 6);
-  const places = new Float64Array(count * 6);
-  const turned = new Uint8Array(count);
-  for (let n = 0; n < count; n++) {
-    const box = order[n]!;
-    turned[n] = 1 - aligned[box]!;
-    for (let axis = 0; axis < 3; axis++) {
-      const from = bounds[box * BOUNDS_STRIDE + axis]!;
-      const to = bounds[box * BOUNDS_STRIDE + 3 + axis]!;
-      ranges[6 * n + axis] = cellAt(from, grid, axis);
-      ranges[6 * n + 3 + axis] = cellAt(to, grid, axis);
-      places[6 * n + axis] = (from + to) / 2;
-      places[6 * n + 3 + axis] = (to - from) / 2;
+  for (let axis = 0; axis < 3; axis++) {
+    const low = grid.low[axis]!;
+    const perMm = grid.perMm[axis]!;
+    const last = grid.cells[axis]! - 1;
+    for (let at = axis; at < 6 * count; at += 6) {
+      // Stored as whole numbers, which rounds down what is not below zero.
+      ranges[at] = Math.max(0, Math.min(last, (bounds[at]! - low) * perMm));
+      ranges[at + 3] = Math.max(0, Math.min(last, (bounds[at + 3]! - low) * perMm));
     }
   }
-  return { order, ranges, places, turned };
+  for (let box = 0; box < count; box++) {
+    const cell = (ranges[6 * box + 2]! * ny + ranges[6 * box + 1]!) * nx + ranges[6 * box]!;
+    cells[box] = cell;
+    starts[cell] = starts[cell]! + 1;
+  }
 }
 
-/** Where the entries of each cell start (one more at the end). */
-function countEntries(ranges: Int16Array, grid: Grid, count: number): Uint32Array {
-  const nx = grid.cells[0]!;
-  const ny = grid.cells[1]!;
-  const total = nx * ny * grid.cells[2]!;
-  const starts = new Uint32Array(total + 1);
+/** Puts the boxes in the order of their cells, with ranges, centres and half extents. */
+function sortBoxes(packed: PackedBoxes, total: number): void {
+  const { bounds, aligned, count } = packed;
+  const { ranges, cells, order, sortedRanges, places, turned, starts } = workspace;
+  toEnds(starts, total);
+  for (let box = count - 1; box >= 0; box--) {
+    const slot = starts[cells[box]!]! - 1;
+    starts[cells[box]!] = slot;
+    order[slot] = box;
+  }
+  starts.fill(0, 0, total + 1);
+  for (let n = 0; n < count; n++) {
+    const box = order[n]!;
+    const from = 6 * box;
+    const to = 6 * n;
+    turned[n] = 1 - aligned[box]!;
+    for (let k = 0; k < 6; k++) sortedRanges[to + k] = ranges[from + k]!;
+    places[to] = (bounds[from]! + bounds[from + 3]!) / 2;
+    places[to + 1] = (bounds[from + 1]! + bounds[from + 4]!) / 2;
+    places[to + 2] = (bounds[from + 2]! + bounds[from + 5]!) / 2;
+    places[to + 3] = (bounds[from + 3]! - bounds[from]!) / 2;
+    places[to + 4] = (bounds[from + 4]! - bounds[from + 1]!) / 2;
+    places[to + 5] = (bounds[from + 5]! - bounds[from + 2]!) / 2;
+  }
+}
+
+/** Turns counts into running sums: where each cell ends. The last of them, one past the cells, is the sum of all. */
+function toEnds(starts: Uint32Array, total: number): void {
+  let sum = 0;
+  for (let cell = 0; cell <= total; cell++) {
+    sum += starts[cell]!;
+    starts[cell] = sum;
+  }
+}
+
+/** Enters every box in all cells it reaches; leaves in `starts` where the entries of each cell start. */
+function enterBoxes(count: number, nx: number, ny: number, total: number): void {
+  const { sortedRanges: ranges, starts } = workspace;
   for (let at = 0; at < 6 * count; at += 6) {
     const x1 = ranges[at + 3]!;
     for (let z = ranges[at + 2]!; z <= ranges[at + 5]!; z++) {
@@ -178,19 +213,9 @@ function countEntries(ranges: Int16Array, grid: Grid, count: number): Uint32Arra
       }
     }
   }
-  let sum = 0;
-  for (let cell = 0; cell <= total; cell++) {
-    sum += starts[cell]!;
-    starts[cell] = sum;
-  }
-  return starts;
-}
-
-/** The boxes of each cell; turns the ends in `starts` into starts by filling each cell from the back. */
-function enterBoxes(ranges: Int16Array, grid: Grid, starts: Uint32Array, count: number): Uint32Array {
-  const nx = grid.cells[0]!;
-  const ny = grid.cells[1]!;
-  const entries = new Uint32Array(starts[starts.length - 1]!);
+  toEnds(starts, total);
+  if (workspace.entries.length < starts[total]!) workspace.entries = new Uint32Array(starts[total]!);
+  const { entries } = workspace;
   for (let box = count - 1; box >= 0; box--) {
     const at = 6 * box;
     const x1 = ranges[at + 3]!;
@@ -205,14 +230,11 @@ function enterBoxes(ranges: Int16Array, grid: Grid, starts: Uint32Array, count: 
       }
     }
   }
-  return entries;
 }
 
 /** Tests the pairs of one cell that have it as the first cell they share. */
 function pairsInCell(
   packed: PackedBoxes,
-  sorted: SortedBoxes,
-  entries: Uint32Array,
   start: number,
   end: number,
   x: number,
@@ -220,7 +242,7 @@ function pairsInCell(
   z: number,
   visit: PairVisitor,
 ): void {
-  const { order, places, ranges, turned } = sorted;
+  const { order, places, sortedRanges: ranges, turned, entries } = workspace;
   for (let p = start; p < end - 1; p++) {
     const i = entries[p]!;
     const a = 6 * i;
