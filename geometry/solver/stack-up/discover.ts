@@ -1,0 +1,189 @@
+/** Finds what a clearance depends on, by changing every dimension that could matter and looking again. */
+import type { PartDimension } from '../../parts/stated-dimensions/stated-dimensions';
+import { leastFacingGap } from '../../space/facing-gap';
+import type { PackedBoxes } from '../../space/packed-boxes';
+import type { Vector3 } from '../../space/vector';
+import { type ChangedPart, meets } from './changed-part';
+import { type ClearanceLegs, type Leg, makeLeg } from './clearance-legs';
+import { type FacePair, facePairsOf, mayFace, type Reach } from './face-pairs';
+import { legBodies } from './leg-bodies';
+import { type Changes, type PlanStudy, partAt } from './plan-study';
+
+/** A dimension of a part with what changes at the ends of its band. */
+export interface Variation {
+  readonly part: number;
+  readonly dimension: PartDimension;
+  readonly upper: ChangedPart;
+  readonly lower: ChangedPart;
+}
+
+/** A face pair together with the leg it belongs to. */
+export interface LegPair extends FacePair {
+  readonly leg: Leg;
+  /** Unit direction of the gap in the world. */
+  readonly along: Vector3;
+}
+
+export interface Discovery {
+  readonly variations: readonly Variation[];
+  /** All that may set the clearance, in the order of legs and boxes. */
+  readonly pairs: readonly LegPair[];
+  /** The one that sets it as things stand. */
+  readonly binding: LegPair;
+}
+
+interface StandingLeg {
+  readonly leg: Leg;
+  readonly gap: number;
+  readonly reach: Reach;
+}
+
+/** Undefined when nothing faces anything as things stand. */
+export function discover(study: PlanStudy, { legs, directions }: ClearanceLegs): Discovery | undefined {
+  const standing = legs.map((leg): StandingLeg => {
+    const least = leastFacingGap(study.scene.packed, leg.fromBoxes, leg.toBoxes, directions);
+    return { leg, gap: least?.gap ?? Number.POSITIVE_INFINITY, reach: reachOf(study, leg) };
+  });
+  const least = Math.min(...standing.map(({ gap }) => gap));
+  if (least === Number.POSITIVE_INFINITY) return undefined;
+  const widest = Math.max(...standing.map(({ gap, reach }) => (gap === least ? Math.max(...reach) : 0)));
+  const mattering = standing.flatMap(({ leg, reach }) => {
+    const near = nearPairsOnly(study, leg, directions, reach, least + widest);
+    return near ? [{ leg: near, reach }] : [];
+  });
+  const variations = variationsOf(
+    study,
+    mattering.map(({ leg }) => leg),
+  );
+  const pairs = mattering.flatMap(({ leg, reach }) => pairsOfLeg(study, leg, variations, directions, reach));
+  const binding = bindingOf(pairs);
+  return binding && { variations, pairs, binding };
+}
+
+/** A dimension may move both boxes of a pair, and further at the other end of its band where a builder clamps. */
+const AMPLE = 2;
+
+/** How far the boxes of a leg may wander against each other, all dimensions off at once. */
+function reachOf(study: PlanStudy, leg: Leg): Reach {
+  const reach: [number, number, number] = [0, 0, 0];
+  for (const [part, wanted] of leg.matters) {
+    const varied = study.varied(part);
+    const { rotation } = partAt(study, part).placed.pose;
+    for (const dimension of varied.dimensionsTouching(wanted)) {
+      const { shift } = varied.atBandEnd(dimension, 1);
+      for (const row of [0, 1, 2] as const) {
+        for (const column of [0, 1, 2] as const) {
+          const turn = Math.abs(rotation[3 * row + column] ?? 0);
+          if (turn > 0) reach[row] += AMPLE * turn * shift[column];
+        }
+      }
+    }
+  }
+  return reach;
+}
+
+/** The leg with only those boxes that may come to set the clearance; undefined when none may. */
+function nearPairsOnly(
+  study: PlanStudy,
+  leg: Leg,
+  directions: readonly Vector3[],
+  reach: Reach,
+  within: number,
+): Leg | undefined {
+  const from = new Set<number>();
+  const to = new Set<number>();
+  for (const a of leg.fromBoxes) {
+    for (const b of leg.toBoxes) {
+      if (!mayFace(study.scene.packed, a, b, directions, reach, within)) continue;
+      from.add(a);
+      to.add(b);
+    }
+  }
+  return from.size === 0 ? undefined : makeLeg(study, leg.from, leg.to, [...from], [...to]);
+}
+
+/** The dimensions that touch any of the legs. */
+export function variationsOf(study: PlanStudy, legs: readonly Leg[]): readonly Variation[] {
+  const found = new Map<string, Variation>();
+  for (const leg of legs) {
+    for (const [part, wanted] of leg.matters) {
+      const varied = study.varied(part);
+      for (const dimension of varied.dimensionsTouching(wanted)) {
+        const key = `${part}/${dimension.path}`;
+        if (found.has(key)) continue;
+        const [upper, lower] = [varied.atBandEnd(dimension, 1), varied.atBandEnd(dimension, -1)];
+        found.set(key, { part, dimension, upper, lower });
+      }
+    }
+  }
+  return [...found.values()];
+}
+
+function pairsOfLeg(
+  study: PlanStudy,
+  leg: Leg,
+  variations: readonly Variation[],
+  directions: readonly Vector3[],
+  reach: Reach,
+): readonly LegPair[] {
+  const bodies = legBodies(study, leg);
+  const at = (part: number, change: ChangedPart): PackedBoxes | undefined => {
+    const wanted = leg.matters.get(part);
+    return wanted && meets(change, wanted) ? bodies.with(new Map([[part, change]])) : undefined;
+  };
+  const ends = {
+    standing: bodies.standing,
+    fromCount: leg.fromBoxes.length,
+    upper: variations.map(({ part, upper }) => at(part, upper)),
+    lower: variations.map(({ part, lower }) => at(part, lower)),
+  };
+  return facePairsOf(ends, directions, reach).flatMap((pair) => {
+    const along = directions[pair.direction];
+    return along ? [{ ...pair, leg, along }] : [];
+  });
+}
+
+/** A pair of boxes counts with the widest of the directions it faces in; the least of all pairs sets the clearance. */
+function bindingOf(pairs: readonly LegPair[]): LegPair | undefined {
+  let binding: LegPair | undefined;
+  for (const group of groupsOf(pairs)) {
+    const facing = group.filter((pair) => pair.facesNow);
+    const [first, ...others] = facing;
+    if (!first) continue;
+    const widest = others.reduce(
+      (most, pair) => (pair.gap.standing > most.gap.standing ? pair : most),
+      first,
+    );
+    if (!binding || widest.gap.standing < binding.gap.standing) binding = widest;
+  }
+  return binding;
+}
+
+/** Directions of the same two boxes together. */
+export function groupsOf(pairs: readonly LegPair[]): readonly (readonly LegPair[])[] {
+  const groups: LegPair[][] = [];
+  for (const pair of pairs) {
+    const last = groups.at(-1);
+    const [first] = last ?? [];
+    if (last && first?.leg === pair.leg && first.from === pair.from && first.to === pair.to) last.push(pair);
+    else groups.push([pair]);
+  }
+  return groups;
+}
+
+/** The clearance itself with changed parts, mm; undefined when nothing faces anything. */
+export function clearanceWith(
+  study: PlanStudy,
+  { legs, directions }: ClearanceLegs,
+  changes: Changes,
+): number | undefined {
+  let least: number | undefined;
+  for (const leg of legs) {
+    const packed = legBodies(study, leg).with(changes);
+    const first = leg.fromBoxes.map((_, index) => index);
+    const second = leg.toBoxes.map((_, index) => leg.fromBoxes.length + index);
+    const gap = leastFacingGap(packed, first, second, directions)?.gap;
+    if (gap !== undefined && (least === undefined || gap < least)) least = gap;
+  }
+  return least;
+}

@@ -1,0 +1,33 @@
+/** A plan with other values for some of its dimensions. */
+import { buildPart } from '../../parts/build-part';
+import { withDimensions } from '../../parts/stated-dimensions/change-dimension';
+import type { Plan } from '../../plan/plan-schema';
+import { type ChangedPart, compareModels } from './changed-part';
+import type { PlanStudy } from './plan-study';
+
+/** By part id, then by path: the value in mm. */
+export type DimensionValues = ReadonlyMap<string, ReadonlyMap<string, number>>;
+
+/** The bodies that the values give, by part number. Throws RangeError for a part that is not in the plan. */
+export function changesFor(study: PlanStudy, values: DimensionValues): ReadonlyMap<number, ChangedPart> {
+  const changes = new Map<number, ChangedPart>();
+  for (const [id, ofPart] of values) {
+    const index = study.scene.indexById.get(id);
+    const entry = study.plan.parts[id];
+    if (index === undefined || !entry) throw new RangeError(`the plan has no part ${id}`);
+    const model = buildPart(withDimensions(entry.spec, ofPart), entry.adjust);
+    changes.set(index, compareModels(study.varied(index).model, model));
+  }
+  return changes;
+}
+
+/** The plan with those values written into its sheets. */
+export function planWithValues(plan: Plan, values: DimensionValues): Plan {
+  const parts = { ...plan.parts };
+  for (const [id, ofPart] of values) {
+    const entry = parts[id];
+    if (!entry) throw new RangeError(`the plan has no part ${id}`);
+    parts[id] = { ...entry, spec: withDimensions(entry.spec, ofPart) };
+  }
+  return { ...plan, parts };
+}
