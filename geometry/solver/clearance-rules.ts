@@ -119,7 +119,7 @@ const coolerRules: readonly ClearanceRule[] = [
     id: 'cooler to other parts',
     title: '{part}',
     from: { kinds: ['cooler'] },
-    to: { kinds: ['fan', 'radiator', 'supply', 'drive', 'adapter'] },
+    to: { kinds: ['fan', 'radiator', 'supply', 'adapter'] },
     frame: 'board',
     directions: all,
     reach: WORTH_A_ROW_MM,
@@ -265,6 +265,7 @@ const supplyRules: readonly ClearanceRule[] = [
     to: { kinds: ['enclosure', 'board', ...loose], except: ['standoff', 'foot', 'handle'] },
     frame: 'own',
     directions: ['+x'],
+    seatedToo: true,
     nearestOnly: true,
     limits: { of: 'from', field: 'depth' },
     wanted: leads,
@@ -284,7 +285,7 @@ const supplyRules: readonly ClearanceRule[] = [
 const driveRules: readonly ClearanceRule[] = [
   {
     id: 'M.2 sink to card',
-    title: 'M.2 sink of {part}',
+    title: '{part}, M.2 sink',
     from: { kinds: ['board'], elements: ['m2 sink'] },
     to: { kinds: ['card'] },
     frame: 'board',

@@ -12,13 +12,10 @@ import type { PairFacts } from './pair-facts';
 const unit: OrientedBox = { centre: [0, 0, 0], half: [1, 1, 1], rotation: identityRotation };
 const directions: readonly Vector3[] = FACE_NAMES.map((face) => faceNormal(unit, face));
 
-/** What a neighbour was made from. */
+/** What a neighbour was made from: as long as both parts stand as they did, so does the gap between them. */
 interface Found {
   readonly mine: ExaminedPart;
   readonly theirs: ExaminedPart | undefined;
-  readonly distance: number;
-  readonly box: number;
-  readonly otherBox: number;
   readonly neighbour: Neighbour;
 }
 
@@ -92,21 +89,8 @@ function settle(
   face: number,
   before: Found | undefined,
 ): Found {
-  const isSame =
-    before?.mine === mine &&
-    before.theirs === theirs &&
-    before.distance === distance &&
-    before.box === box &&
-    before.otherBox === otherBox;
-  if (isSame) return before;
-  return {
-    mine,
-    theirs,
-    distance,
-    box,
-    otherBox,
-    neighbour: neighbourOf(scene, mine, face, distance, box, otherBox),
-  };
+  if (before?.mine === mine && before.theirs === theirs) return before;
+  return { mine, theirs, neighbour: neighbourOf(scene, mine, face, distance, box, otherBox) };
 }
 
 function neighbourOf(

@@ -65,7 +65,8 @@ export function nameOfPart(part: PlacedPart, seatLabel: string | undefined): Nam
 /** 'front 1' of the label 'Fan seat front 1'; undefined for a list of facts ('Fan 1, rail side'), which is no name. */
 function placeInWords(seatLabel: string): string | undefined {
   if (seatLabel.includes(',')) return undefined;
-  return lowerFirst(seatLabel.replace(/^(fan seat|radiator rail) /i, ''));
+  const place = seatLabel.replace(/^(fan seat|radiator rail)\b ?/i, '');
+  return place === '' ? undefined : lowerFirst(place);
 }
 
 function nameOfSeated(kind: string, seat: string): string {

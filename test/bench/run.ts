@@ -1,3 +1,4 @@
+import { runSolverBenches } from './solver/run';
 import { runSpaceBenches } from './space/run';
 import type { BenchOptions } from './table';
 
@@ -8,6 +9,7 @@ import type { BenchOptions } from './table';
 
 const suites: readonly { readonly name: string; readonly run: (options: BenchOptions) => Promise<void> }[] = [
   { name: 'space', run: runSpaceBenches },
+  { name: 'solver', run: runSolverBenches },
 ];
 
 const wanted = process.argv.slice(2).filter((argument) => !argument.startsWith('--'));
