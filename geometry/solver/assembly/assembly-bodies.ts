@@ -29,7 +29,7 @@ export function bodiesOf(
   mayMeet: MayMeet = never,
 ): AssemblyBodies {
   const all = [...units.flat(), ...fixed];
-  const most = units.reduce((size, unit) => Math.max(size, unit.length), 0);
+  const most = units.reduce((size, unit) => Math.max(size, unit.length), 1);
   const packed = new PackedBoxes(all.length + most);
   const unitOf = new Int32Array(all.length).fill(-1);
   const boxesOf: number[][] = [];
