@@ -4,12 +4,28 @@ import type { PlacedPart, Scene } from '../plan/scene';
 import { boundsOfSome } from '../space/body-scan';
 import { identityRotation, type Rotation } from '../space/rotation';
 import type { RigidTransform } from '../space/transform';
+import type { Vector3 } from '../space/vector';
+import type { ClearanceRule } from './clearance-rule';
 import { type Name, nameOfPart } from './part-names';
 
 /** One step of the way down the mounting tree: what carries the part (or its carrier), and by which mount. */
 export interface SeatLink {
   readonly carrier: number;
   readonly mount: Mount;
+}
+
+/** What one rule sees of a part, looked up on first asking. */
+export interface RuleSight {
+  /** Of the rule in the world, when it measures from this part. */
+  directions?: readonly Vector3[];
+  from?: BoxesSeen;
+  to?: BoxesSeen;
+}
+
+/** Boxes (numbers into `Scene.boxes`) that count in these directions. */
+export interface BoxesSeen {
+  readonly directions: readonly Vector3[];
+  readonly boxes: readonly number[];
 }
 
 export interface ExaminedPart {
@@ -29,6 +45,16 @@ export interface ExaminedPart {
   readonly reserved: readonly number[];
   /** World bounds as `BodyScan` wants them. */
   readonly solidBounds: Float64Array;
+  readonly sights: Map<ClearanceRule, RuleSight>;
+}
+
+/** The sight of a rule, empty at first. */
+export function sightOf(part: ExaminedPart, rule: ClearanceRule): RuleSight {
+  const known = part.sights.get(rule);
+  if (known) return known;
+  const sight: RuleSight = {};
+  part.sights.set(rule, sight);
+  return sight;
 }
 
 /** Examines all parts; those that stand exactly as they did before keep their old object. */
@@ -89,6 +115,7 @@ function examine(
     engaging,
     reserved,
     solidBounds: boundsOfSome(scene.packed, solids),
+    sights: new Map(),
   };
 }
 

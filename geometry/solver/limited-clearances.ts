@@ -1,5 +1,4 @@
 /** Shown clearances with the limits they put on the dimensions they depend on. */
-import type { ExaminedPart } from './examined-part';
 import type { Clearance } from './finding';
 import type { Memory } from './memory';
 import type { ShownClearance } from './select-clearances';
@@ -11,8 +10,8 @@ export function withLimits(
   memory: Memory<Clearance>,
 ): Clearance[] {
   return shown.map(({ clearance, behind }) => {
-    const parts = clearance.parts.map((part): ExaminedPart | undefined => partOf(part));
-    return memory.recall(clearance.id, [clearance, behind, ...parts], () => {
+    // The clearance is another object as soon as one of its parts has changed.
+    return memory.recall(clearance.id, [clearance, behind], () => {
       const limit = dimensionLimit(clearance, behind, partOf);
       const said = limit && sayLimit(limit);
       return said === undefined ? clearance : { ...clearance, limit: said };

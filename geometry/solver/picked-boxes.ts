@@ -6,19 +6,7 @@ import { type AxisName, axisOfRotation } from '../space/rotation';
 import { CONTACT_TOLERANCE_MM } from '../space/tolerance';
 import { dot, type Vector3 } from '../space/vector';
 import { type BoxSelector, type ClearanceRule, picksBox } from './clearance-rule';
-import type { ExaminedPart } from './examined-part';
-
-interface Meant {
-  readonly directions: readonly Vector3[];
-  readonly boxes: readonly number[];
-}
-
-interface Remembered {
-  readonly from: Map<ClearanceRule, Meant>;
-  readonly to: Map<ClearanceRule, Meant>;
-}
-
-const byPart = new WeakMap<ExaminedPart, Remembered>();
+import { type ExaminedPart, sightOf } from './examined-part';
 
 /** Numbers into `Scene.boxes` of the boxes that the rule measures from or to in these directions. */
 export function boxesMeant(
@@ -28,13 +16,12 @@ export function boxesMeant(
   side: 'from' | 'to',
   directions: readonly Vector3[],
 ): readonly number[] {
-  const sides = byPart.get(part) ?? { from: new Map(), to: new Map() };
-  byPart.set(part, sides);
-  const known = sides[side].get(rule);
+  const sight = sightOf(part, rule);
+  const known = sight[side];
   if (known && sameDirections(known.directions, directions)) return known.boxes;
   const picked = localPicks(part.placed.model, rule, side).map((box) => part.placed.firstBox + box);
   const boxes = narrowed(scene, rule[side], picked, directions, part);
-  sides[side].set(rule, { directions, boxes });
+  sight[side] = { directions, boxes };
   return boxes;
 }
 

@@ -2,20 +2,15 @@
 import { type AxisName, axisOfRotation, type Rotation } from '../space/rotation';
 import { negate, type Vector3 } from '../space/vector';
 import type { ClearanceRule } from './clearance-rule';
-import type { ExaminedPart } from './examined-part';
-
-const known = new WeakMap<ExaminedPart, Map<ClearanceRule, readonly Vector3[]>>();
+import { type ExaminedPart, sightOf } from './examined-part';
 
 /** Unit directions in the world; none when the frame of the rule does not exist. The same list for the same part. */
 export function directionsOf(rule: ClearanceRule, from: ExaminedPart): readonly Vector3[] {
-  const byRule = known.get(from) ?? new Map<ClearanceRule, readonly Vector3[]>();
-  known.set(from, byRule);
-  const seen = byRule.get(rule);
-  if (seen) return seen;
+  const sight = sightOf(from, rule);
+  if (sight.directions) return sight.directions;
   const axes = axesOf(rule, from);
-  const directions = axes === undefined ? [] : rule.directions.map((name) => along(axes, name));
-  byRule.set(rule, directions);
-  return directions;
+  sight.directions = axes === undefined ? [] : rule.directions.map((name) => along(axes, name));
+  return sight.directions;
 }
 
 function axesOf(rule: ClearanceRule, from: ExaminedPart): Rotation | undefined {

@@ -103,14 +103,19 @@ function partById(scene: Scene, parts: readonly ExaminedPart[], id: string): Exa
   return index === undefined ? undefined : parts[index];
 }
 
-/** Those of two unchanged parts are taken over. */
+/** All pairs of the scene, each with the lower index first; those of two unchanged parts are taken over. */
 function refreshPairs(scene: Scene, parts: readonly ExaminedPart[], before: PairTable): PairTable {
-  return parts.map((first, i) =>
-    parts.slice(i + 1).map((second, place) => {
-      const known = before[i]?.[place];
-      return known?.first === first && known.second === second ? known : examinePair(scene, first, second);
-    }),
-  );
+  return parts.map((first, i) => {
+    const known = before[i];
+    const row: PairFacts[] = [];
+    for (let j = i + 1; j < parts.length; j++) {
+      const second = parts[j];
+      const old = known?.[j - i - 1];
+      if (second)
+        row.push(old?.first === first && old.second === second ? old : examinePair(scene, first, second));
+    }
+    return row;
+  });
 }
 
 /** All items of all pairs; most pairs have none. */

@@ -58,15 +58,35 @@ export function scanBodies(
   scan: BodyScan,
 ): void {
   const { bounds, aligned } = packed;
-  for (const i of mine) {
-    if (axesInCommon(bounds, i * BOUNDS_STRIDE, theirBounds, 0) < 2) continue;
-    for (const j of theirs) {
-      if (axesInCommon(bounds, i * BOUNDS_STRIDE, bounds, j * BOUNDS_STRIDE) < 2) continue;
-      if (aligned[i] === 1 && aligned[j] === 1) scanAligned(bounds, i, j, scan);
-      else scanTurned(packed, i, j, scan);
+  for (let m = 0; m < mine.length; m++) {
+    const i = mine[m]!;
+    const a = i * BOUNDS_STRIDE;
+    if (axesInCommon(bounds, a, theirBounds, 0) < 2) continue;
+    const isAligned = aligned[i] === 1;
+    const [x0, y0, z0] = [bounds[a]!, bounds[a + 1]!, bounds[a + 2]!];
+    const [x1, y1, z1] = [bounds[a + 3]!, bounds[a + 4]!, bounds[a + 5]!];
+    for (let t = 0; t < theirs.length; t++) {
+      const j = theirs[t]!;
+      const b = j * BOUNDS_STRIDE;
+      const x = Math.max(bounds[b]! - x1, x0 - bounds[b + 3]!);
+      const y = Math.max(bounds[b + 1]! - y1, y0 - bounds[b + 4]!);
+      const apartX = x >= TOUCHING;
+      const apartY = y >= TOUCHING;
+      if (apartX && apartY) continue;
+      const z = Math.max(bounds[b + 2]! - z1, z0 - bounds[b + 5]!);
+      const apartZ = z >= TOUCHING;
+      if (apartZ && (apartX || apartY)) continue;
+      if (!isAligned || aligned[j] !== 1) scanTurned(packed, i, j, scan);
+      else if (apartX) keepNearest(scan, bounds[b]! - x1 === x ? 1 : 0, x, i, j);
+      else if (apartY) keepNearest(scan, bounds[b + 1]! - y1 === y ? 3 : 2, y, i, j);
+      else if (apartZ) keepNearest(scan, bounds[b + 2]! - z1 === z ? 5 : 4, z, i, j);
+      else keepOverlap(scan, i, j);
     }
   }
 }
+
+/** Ranges whose gap is at least this are side by side: touching is not overlap. */
+const TOUCHING = -CONTACT_TOLERANCE_MM;
 
 /** Calls back for every box of `mine` and every box of `theirs` whose interiors overlap. */
 export function visitOverlaps(
@@ -95,20 +115,6 @@ function axesInCommon(first: Float64Array, a: number, second: Float64Array, b: n
     if (to - from > CONTACT_TOLERANCE_MM) count++;
   }
   return count;
-}
-
-function scanAligned(bounds: Float64Array, i: number, j: number, scan: BodyScan): void {
-  const a = i * BOUNDS_STRIDE;
-  const b = j * BOUNDS_STRIDE;
-  for (let axis = 0; axis < 3; axis++) {
-    const after = bounds[b + axis]! - bounds[a + 3 + axis]!;
-    const before = bounds[a + axis]! - bounds[b + 3 + axis]!;
-    if (Math.max(after, before) < -CONTACT_TOLERANCE_MM) continue;
-    const face = after >= before ? 2 * axis + 1 : 2 * axis;
-    keepNearest(scan, face, Math.max(after, before), i, j);
-    return;
-  }
-  keepOverlap(scan, i, j);
 }
 
 function scanTurned(packed: PackedBoxes, i: number, j: number, scan: BodyScan): void {

@@ -27,18 +27,26 @@ export function leastFacingGap(
   limit = Number.POSITIVE_INFINITY,
 ): FacingGap | undefined {
   if (first.length === 0 || second.length === 0) return undefined;
-  const { bounds } = packed;
+  const { bounds, aligned } = packed;
   const axes = directions.map(signedAxisOf);
+  const alongAxes = !axes.includes(0);
+  listFaces(axes);
   boundAll(bounds, second);
   let least = limit;
   let leastA = -1;
   let leastB = -1;
   let leastAlong = -1;
-  for (const a of first) {
+  for (let p = 0; p < first.length; p++) {
+    const a = first[p]!;
     if (!mayFace(bounds, a * BOUNDS_STRIDE, axes, least)) continue;
-    for (const b of second) {
+    const isAligned = alongAxes && aligned[a] === 1;
+    for (let q = 0; q < second.length; q++) {
+      const b = second[q]!;
       widestAlong = -1;
-      const widest = widestGap(packed, a, b, directions, axes);
+      const widest =
+        isAligned && aligned[b] === 1
+          ? widestAlignedGap(bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE)
+          : widestTurnedGap(packed, a, b, directions);
       if (widestAlong < 0 || widest >= least) continue;
       least = widest;
       leastA = a;
@@ -49,24 +57,56 @@ export function leastFacingGap(
   return leastAlong < 0 ? undefined : { gap: least, a: leastA, b: leastB, direction: leastAlong };
 }
 
-/** Which of the directions the last `widestGap` runs along. */
+/** Which of the directions the last widest gap runs along. */
 let widestAlong = -1;
 
-function widestGap(
-  packed: PackedBoxes,
-  a: number,
-  b: number,
-  directions: readonly Vector3[],
-  axes: readonly SignedAxis[],
-): number {
-  const aligned = packed.aligned[a] === 1 && packed.aligned[b] === 1;
+/** Place in the list of directions of -x, +x, -y, +y, -z, +z; -1 for those that are not in it. */
+const placeOf = new Int32Array(6);
+
+function listFaces(axes: readonly SignedAxis[]): void {
+  placeOf.fill(-1);
+  axes.forEach((axis, place) => {
+    if (axis !== 0) placeOf[2 * (Math.abs(axis) - 1) + (axis > 0 ? 1 : 0)] = place;
+  });
+}
+
+/** For boxes along the world axes: what is apart on one axis faces along it, what overlaps faces every way. */
+function widestAlignedGap(bounds: Float64Array, a: number, b: number): number {
+  let apart = -1;
+  for (let axis = 0; axis < 3; axis++) {
+    const after = bounds[b + axis]! - bounds[a + 3 + axis]!;
+    const before = bounds[a + axis]! - bounds[b + 3 + axis]!;
+    if (Math.max(after, before) < -CONTACT_TOLERANCE_MM) continue;
+    if (apart >= 0) return Number.NEGATIVE_INFINITY;
+    apart = axis;
+  }
+  if (apart < 0) return widestOverlap(bounds, a, b);
+  const after = bounds[b + apart]! - bounds[a + 3 + apart]!;
+  const before = bounds[a + apart]! - bounds[b + 3 + apart]!;
+  widestAlong = placeOf[2 * apart + (after >= before ? 1 : 0)]!;
+  const gap = Math.max(after, before);
+  return gap <= CONTACT_TOLERANCE_MM ? 0 : gap;
+}
+
+function widestOverlap(bounds: Float64Array, a: number, b: number): number {
+  let widest = Number.NEGATIVE_INFINITY;
+  for (let face = 0; face < 6; face++) {
+    const place = placeOf[face]!;
+    if (place < 0) continue;
+    const axis = face >> 1;
+    const gap =
+      face % 2 === 1 ? bounds[b + axis]! - bounds[a + 3 + axis]! : bounds[a + axis]! - bounds[b + 3 + axis]!;
+    if (gap < widest || (gap === widest && place > widestAlong)) continue;
+    widest = gap;
+    widestAlong = place;
+  }
+  return widest;
+}
+
+function widestTurnedGap(packed: PackedBoxes, a: number, b: number, directions: readonly Vector3[]): number {
   let widest = Number.NEGATIVE_INFINITY;
   for (let k = 0; k < directions.length; k++) {
-    const axis = axes[k]!;
-    const gap =
-      aligned && axis !== 0
-        ? alignedGap(packed.bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE, Math.abs(axis) - 1, axis > 0)
-        : turnedGap(packed, a, b, directions[k]!);
+    const gap = turnedGap(packed, a, b, directions[k]!);
     if (gap <= widest) continue;
     widest = gap;
     widestAlong = k;
@@ -114,7 +154,13 @@ function isBeside(bounds: Float64Array, a: number, along: number): boolean {
 
 /** Signed gap of two boxes along a unit direction from a to b, mm; minus infinity when b is not in front of a. */
 export function facingGap(packed: PackedBoxes, a: number, b: number, direction: Vector3): number {
-  return widestGap(packed, a, b, [direction], [signedAxisOf(direction)]);
+  const axis = signedAxisOf(direction);
+  if (axis === 0 || packed.aligned[a] !== 1 || packed.aligned[b] !== 1)
+    return turnedGap(packed, a, b, direction);
+  listFaces([axis]);
+  widestAlong = -1;
+  const gap = widestAlignedGap(packed.bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE);
+  return widestAlong < 0 ? Number.NEGATIVE_INFINITY : gap;
 }
 
 function turnedGap(packed: PackedBoxes, a: number, b: number, [x, y, z]: Vector3): number {
@@ -131,19 +177,4 @@ function signedAxisOf([x, y, z]: Vector3): SignedAxis {
   if (x === 0 && z === 0) return y > 0 ? 2 : -2;
   if (x === 0 && y === 0) return z > 0 ? 3 : -3;
   return 0;
-}
-
-function alignedGap(bounds: Float64Array, a: number, b: number, along: number, forward: boolean): number {
-  for (let axis = 0; axis < 3; axis++) {
-    if (axis === along) continue;
-    const from = Math.max(bounds[a + axis]!, bounds[b + axis]!);
-    const to = Math.min(bounds[a + 3 + axis]!, bounds[b + 3 + axis]!);
-    if (to - from <= CONTACT_TOLERANCE_MM) return Number.NEGATIVE_INFINITY;
-  }
-  const after = bounds[b + along]! - bounds[a + 3 + along]!;
-  const before = bounds[a + along]! - bounds[b + 3 + along]!;
-  const leave = forward ? -before : -after;
-  if (leave <= CONTACT_TOLERANCE_MM) return Number.NEGATIVE_INFINITY;
-  const gap = forward ? after : before;
-  return Math.abs(gap) <= CONTACT_TOLERANCE_MM ? 0 : gap;
 }

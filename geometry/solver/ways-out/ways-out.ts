@@ -119,11 +119,27 @@ function uncovering(around: Surroundings, finding: Finding): readonly (string | 
   const [cover, owner] = finding.parts.map(lookup(around));
   if (!cover || !owner) return [];
   const spaces = finding.overlaps.map(([space]) => space);
-  return [sayAdjustment(scene, parts, cover, spaces), sayThinnerCard(scene, cover, spaces)];
+  return [sayAdjustment(scene, parts, cover, spaces), sayThinnerCard(scene, finding, cover, spaces)];
 }
 
+const thinner = new WeakMap<Finding, { readonly way: string | undefined }>();
+
 /** 'A card at most 40.6 mm thick leaves it free.': how far its fan side reaches into the space. */
-function sayThinnerCard(scene: Scene, cover: ExaminedPart, spaces: readonly number[]): string | undefined {
+function sayThinnerCard(
+  scene: Scene,
+  finding: Finding,
+  cover: ExaminedPart,
+  spaces: readonly number[],
+): string | undefined {
+  // The finding stays the same object for as long as what it was made from does.
+  const known = thinner.get(finding);
+  if (known) return known.way;
+  const way = thinnerCard(scene, cover, spaces);
+  thinner.set(finding, { way });
+  return way;
+}
+
+function thinnerCard(scene: Scene, cover: ExaminedPart, spaces: readonly number[]): string | undefined {
   const { spec, pose } = cover.placed;
   if (spec.kind !== 'card') return undefined;
   const fanSide = negate(axisOfRotation(pose.rotation, 'y'));
