@@ -30,7 +30,7 @@ export function ExampleList({ onDone }: { readonly onDone: () => void }) {
             <button
               type="button"
               className="button small"
-              aria-label={`Open ${name}`}
+              aria-label={`Open a copy of ${name}`}
               onClick={() => void open(file)}
             >
               Open a copy
