@@ -49,7 +49,7 @@ export function SectionTool() {
         ))}
       </select>
       {section && (
-        <>
+        <div className="section-place">
           <input
             className="section-slider"
             type="range"
@@ -73,7 +73,7 @@ export function SectionTool() {
           >
             Flip
           </button>
-        </>
+        </div>
       )}
     </>
   );
