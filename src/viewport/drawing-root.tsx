@@ -30,7 +30,11 @@ export interface DrawingHooks {
 export function openDrawing(host: HTMLElement, hooks: DrawingHooks): DrawingRoot {
   const canvas = document.createElement('canvas');
   canvas.setAttribute('role', 'img');
-  const gl = new WebGLRenderer({ canvas, antialias: false, stencil: false, powerPreference: 'default' });
+  // Asked for here rather than by three, which would write an error to the console before it throws. Strokes smooth
+  // their own edges and cover those of all faces, so the frame needs no multisampling.
+  const context = canvas.getContext('webgl2', { alpha: true, antialias: false, stencil: false });
+  if (!context) throw new Error('no WebGL 2');
+  const gl = new WebGLRenderer({ canvas, context });
   gl.toneMapping = NoToneMapping;
   gl.setClearAlpha(0);
   host.append(canvas);

@@ -1,6 +1,6 @@
 import type { Bounds, Vector3 } from '../../../geometry';
 import { pan } from './move-sight';
-import { eyeDistance, millimetresPerPixel, projectPoint, type ScreenSize, type Sight } from './sight';
+import { eyeDistance, projectPoint, type ScreenSize, type Sight } from './sight';
 
 /** What the tool bars cover at each edge of the canvas, CSS pixels. */
 export interface Insets {
@@ -10,8 +10,8 @@ export interface Insets {
   readonly left: number;
 }
 
-/** Rounds of measuring and correcting: parallel projection needs one, perspective some more. */
-const ROUNDS = 16;
+/** Rounds of measuring and correcting: parallel projection needs one, perspective of a slender box many. */
+const ROUNDS = 24;
 
 /** The closest sight in the given direction that shows all of `bounds` between the insets. */
 export function fitSight(
@@ -30,36 +30,25 @@ export function fitSight(
   };
   const middle = [insets.left + free.width / 2, insets.top + free.height / 2] as const;
   for (let round = 0; round < ROUNDS; round++) {
+    const { width, height, nearest } = outlineOnScreen(sight, bounds, screen);
+    const tooLarge = Math.max(width / free.width, height / free.height, 1e-3);
+    const share = leftBefore(sight, nearest);
+    sight = { ...sight, height: sight.height * (1 - share + share * tooLarge) };
     const seen = outlineOnScreen(sight, bounds, screen);
-    const tooLarge = Math.max(seen.width / free.width, seen.height / free.height, 1e-3);
-    const height = sight.height * stepBack(sight, tooLarge, seen.nearest);
-    sight = pan(sight, screen, middle[0] - seen.middle[0], middle[1] - seen.middle[1]);
-    sight = keepMiddle({ ...sight, height }, sight, screen, middle);
+    const gain = leftBefore(sight, seen.nearest);
+    sight = pan(sight, screen, (middle[0] - seen.middle[0]) * gain, (middle[1] - seen.middle[1]) * gain);
   }
   return sight;
 }
 
 /**
- * By how much the height must grow for what is seen to shrink by `tooLarge`. In perspective the size goes with the
- * distance from the nearest corner, not from the target; taking the target's would overshoot for deep boxes.
+ * Distance from the eye to the nearest corner, as a share of that to the target. In perspective it is the nearest
+ * corners that reach farthest on the screen, and they grow and move by more than what stands at the target; taking
+ * the target's measure would overshoot for deep boxes.
  */
-function stepBack(sight: Sight, tooLarge: number, nearest: number): number {
+function leftBefore(sight: Sight, nearest: number): number {
   const distance = eyeDistance(sight);
-  if (!Number.isFinite(distance)) return tooLarge;
-  return (nearest + (distance - nearest) * tooLarge) / distance;
-}
-
-/** After the change of scale, the point that stood at `middle` is brought back there. */
-function keepMiddle(
-  next: Sight,
-  before: Sight,
-  screen: ScreenSize,
-  middle: readonly [number, number],
-): Sight {
-  const kept = 1 - millimetresPerPixel(next, screen) / millimetresPerPixel(before, screen);
-  const dx = (screen.width / 2 - middle[0]) * kept;
-  const dy = (screen.height / 2 - middle[1]) * kept;
-  return { ...pan(before, screen, dx, dy), height: next.height };
+  return Number.isFinite(distance) ? (distance - nearest) / distance : 1;
 }
 
 function outlineOnScreen(sight: Sight, { min, max }: Bounds, screen: ScreenSize) {

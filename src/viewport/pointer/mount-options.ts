@@ -1,5 +1,6 @@
 /** The places that take a part in the hand, one for each mount. */
 import {
+  type AdjustmentValues,
   boundsOfBoxes,
   findMounts,
   type MountCandidate,
@@ -37,18 +38,27 @@ export function frameAt(model: PartModel, pose: RigidTransform): readonly Segmen
   return boxEdges({ centre: transformPoint(pose, centre), half, rotation: pose.rotation });
 }
 
+/** What looks for a mount: its body as adjusted, and where it stands now when it is in the plan already. */
+export interface MountedPart {
+  readonly spec: PartSpec;
+  readonly model: PartModel;
+  readonly id?: string;
+  readonly foot?: string | undefined;
+  readonly adjust?: AdjustmentValues | undefined;
+}
+
 /**
  * Mounts that take the part. Of several feet that fit one mount, the one the part stands on now is kept. `mayReplace`
  * says which taken mounts count too.
  */
 export function mountOptions(
   scene: Scene,
-  part: { readonly spec: PartSpec; readonly model: PartModel; readonly id?: string; readonly foot?: string },
+  part: MountedPart,
   mayReplace: (occupant: string) => boolean,
 ): readonly MountOption[] {
   const options = new Map<string, MountOption>();
   const { centre } = solidBounds(part.model);
-  for (const candidate of findMounts(scene, part.spec, part.id)) {
+  for (const candidate of findMounts(scene, part.spec, part.id, part.adjust)) {
     if (candidate.takenBy !== undefined && !mayReplace(candidate.takenBy)) continue;
     const key = `${candidate.placement.on}/${candidate.placement.mount}`;
     const better = candidate.placement.foot === part.foot;

@@ -37,13 +37,13 @@ export function takeFromMachine(
   const { scene } = solutionStore.getState();
   const { plan } = planStore.getState();
   const part = scene.parts[scene.indexById.get(id) ?? -1];
-  if (!part || !plan.parts[id] || !canBeTaken(scene, id)) return undefined;
-  const foot = part.seat?.foot;
+  const stated = plan.parts[id];
+  if (!part || !stated || !canBeTaken(scene, id)) return undefined;
   const held: HeldPart = {
     spec: part.spec,
     model: part.model,
     pose: part.pose,
-    options: mountOptions(scene, { ...part, ...(foot === undefined ? {} : { foot }) }, () => false),
+    options: mountOptions(scene, { ...part, foot: part.seat?.foot, adjust: stated.adjust }, () => false),
     ...(part.seat ? { home: `${part.seat.on}/${part.seat.mount}` } : {}),
     reach: MOUNT_REACH_PX,
     seated: ({ candidate }) => movePart(plan, id, candidate.placement),

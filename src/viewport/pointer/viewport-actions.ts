@@ -46,6 +46,7 @@ export function viewportActions(session: ViewportSession, readOnly: boolean): Ca
       const part = pixel && pick(pixel)?.part;
       hoverPart(part);
       const { scene } = solutionStore.getState();
+      session.canvas.dataset.over = part ?? '';
       session.canvas.dataset.grab = String(!readOnly && part !== undefined && canBeTaken(scene, part));
     },
     wheel(pixel, event) {

@@ -145,7 +145,7 @@ describe('fitting', () => {
         );
         expect(Math.abs(slack)).toBeLessThan(3);
       }),
-      { numRuns: 60 },
+      { numRuns: 200 },
     );
   });
 });
