@@ -26,6 +26,8 @@ export interface WantedGap {
   readonly millimetres: number;
   /** To glass, when it differs. */
   readonly toGlass?: number;
+  /** For a part without any piece of this kind: a card without fans wants no air. */
+  readonly lacking?: { readonly element: Element; readonly millimetres: number };
   readonly reason: string;
   /** The row of the standards the figure rests on; absent for zero. */
   readonly basis?: Published<unknown>;

@@ -58,7 +58,7 @@ function sayCovered(
   // What sits in the feature fills it; whether that collides with others is a matter of solids.
   const spoiling = guest ? [] : use;
   const inTheWay = (guest ? [...use, ...approach] : approach).filter(
-    (hit) => hit.other !== guest && !isCarriedBy(hit.other, guest),
+    (hit) => hit.other !== guest && !isCarriedBy(hit.other, guest) && !comesOff(scene, hit),
   );
   // What stands in the room of a plug is said as an intrusion, with its millimetres.
   if (isFilledByLead(feature) && use.length > 0) return [];
@@ -92,6 +92,11 @@ function sayCovered(
     ? `${atStart(guest.name)} can be changed only with ${by} out.`
     : `${label} can be used only before ${by} ${others.length > 0 || isPlural(cover) ? 'go' : 'goes'} in.`;
   return [{ ...shared, weight: 'note', sentence: usable, waysOut: [] }];
+}
+
+/** Panels are off by the time anything is changed. */
+function comesOff(scene: Scene, hit: SpaceIntrusion): boolean {
+  return scene.boxes[hit.solid]?.body.removable === true;
 }
 
 function isCarriedBy(part: ExaminedPart, carrier: ExaminedPart | undefined): boolean {

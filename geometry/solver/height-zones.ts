@@ -15,8 +15,9 @@ import { atStart, millimetresInWords, nameOfBox, within } from './part-names';
 export function zoneFinding(scene: Scene, board: ExaminedPart, other: ExaminedPart): Finding | undefined {
   const isEnclosure = other.placed.kind === 'enclosure';
   const mounted = other.chain.some((link) => link.carrier === board.index);
-  // Cards stand in the zones by their own standard, which is another one.
-  if (!isEnclosure && (!mounted || other.placed.kind === 'card')) return undefined;
+  // Cards, and risers in their place, stand in the zones by their own standard, which is another one.
+  const isCard = other.placed.kind === 'card' || other.placed.kind === 'adapter';
+  if (!isEnclosure && (!mounted || isCard)) return undefined;
   const toBoard = invert(board.placed.pose);
   const zones = zonesOf(board, isEnclosure ? isForChassis : isForComponents);
   if (zones.length === 0) return undefined;

@@ -103,7 +103,7 @@ function clearanceOf(
     to: { part: to.placed.id, box: b.body.name, face: faceTowards(b.box, direction, -1) },
     direction,
     millimetres: least.gap,
-    wanted: scene.wantedGaps[rule.id] ?? wantedTo(rule, b.body.material),
+    wanted: scene.wantedGaps[rule.id] ?? wantedTo(rule, from, b.body.material),
     fit: least.gap < 0 ? 'interference fit' : 'clearance fit',
     points: dimensionLine(scene.packed, least.a, least.b, direction, least.gap),
     sentence: sentenceOf(from, a, within(target), least.gap),
@@ -114,8 +114,11 @@ function titleOf(part: ExaminedPart): string {
   return part.placed.label;
 }
 
-function wantedTo(rule: ClearanceRule, material: Material | undefined): number {
-  return material === 'glass' ? (rule.wanted.toGlass ?? rule.wanted.millimetres) : rule.wanted.millimetres;
+function wantedTo({ wanted }: ClearanceRule, from: ExaminedPart, material: Material | undefined): number {
+  const { lacking } = wanted;
+  if (lacking && !from.placed.model.boxes.some((body) => body.element === lacking.element))
+    return lacking.millimetres;
+  return material === 'glass' ? (wanted.toGlass ?? wanted.millimetres) : wanted.millimetres;
 }
 
 function sentenceOf(from: ExaminedPart, box: SceneBox, target: string, gap: number): string {

@@ -91,11 +91,17 @@ function wordsOf(body: BodyBox): string {
 }
 
 function nameOfWall(body: BodyBox): Name {
+  if (body.element === 'cage') return { text: lowerFirst(body.name), article: articleFor(body.name) };
   const text =
-    body.element === 'vent' || body.element === 'cage'
-      ? lowerFirst(body.name)
-      : (ELEMENT_WORDS[body.element] ?? body.element);
+    body.element === 'vent' ? nameOfVent(body.name) : (ELEMENT_WORDS[body.element] ?? body.element);
   return { text, article: articleFor(text) };
+}
+
+/** 'floor vent' of 'floor vent 1', 'top rear fan grille' of 'grille of top rear'. */
+function nameOfVent(piece: string): string {
+  const name = piece.replace(/, piece \d+$/, '');
+  const grille = /^grille of (.*)$/.exec(name);
+  return grille ? `${lowerFirst(grille[1] ?? '')} fan grille` : lowerFirst(name.replace(/ \d+$/, ''));
 }
 
 function piece(part: Name, words: string): Name {

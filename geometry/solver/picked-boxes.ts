@@ -82,7 +82,7 @@ function reachesFurther(scene: Scene, box: OrientedBox, part: ExaminedPart, dire
 }
 
 /** How far a box reaches along a direction, mm from the world origin. */
-function reachOf(box: OrientedBox, direction: Vector3): number {
+export function reachOf(box: OrientedBox, direction: Vector3): number {
   const { centre, half, rotation } = box;
   return (
     dot(centre, direction) +

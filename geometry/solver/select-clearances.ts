@@ -10,6 +10,10 @@ const nearestOnly: ReadonlySet<string> = new Set(
   clearanceRules.filter((rule) => rule.nearestOnly).map((rule) => rule.id),
 );
 
+const limiting: ReadonlySet<string> = new Set(
+  clearanceRules.filter((rule) => rule.limits).map((rule) => rule.id),
+);
+
 /** Whether the rule shows one partner only. */
 export function isNearestOnly(rule: string): boolean {
   return nearestOnly.has(rule);
@@ -44,7 +48,28 @@ export function shownClearances(measured: readonly MeasuredClearance[]): readonl
   for (const { first, behind } of nearest.values()) {
     if (!first.sideways) shown.push({ clearance: first.clearance, ...(behind ? { behind } : {}) });
   }
-  return shown;
+  return withoutTwins(shown);
+}
+
+/**
+ * Where two rules measure the same gap between the same boxes, the one that wants more room tells it; of two that want
+ * the same, one that says how large the part may be.
+ */
+function withoutTwins(shown: readonly ShownClearance[]): readonly ShownClearance[] {
+  const kept = new Map<string, ShownClearance>();
+  for (const one of shown) {
+    const { from, to, millimetres } = one.clearance;
+    const ends = [`${from.part}/${from.box}`, `${to.part}/${to.box}`].sort();
+    const key = `${ends.join('|')}|${millimetres.toFixed(6)}`;
+    const twin = kept.get(key);
+    if (!twin || tellsMore(one.clearance, twin.clearance)) kept.set(key, one);
+  }
+  return [...kept.values()];
+}
+
+function tellsMore(one: Clearance, other: Clearance): boolean {
+  if (one.wanted !== other.wanted) return one.wanted > other.wanted;
+  return limiting.has(one.rule) && !limiting.has(other.rule);
 }
 
 function keepNearest(known: Nearest, one: MeasuredClearance): void {

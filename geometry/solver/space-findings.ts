@@ -104,7 +104,10 @@ function sayPlug(
   }
   const plug = nameOfBox(owner.placed.kind, owner.name, space);
   const [feature] = features;
-  const which = feature && isOneOfSeveral(owner, feature) ? ` (${lowerFirst(feature.label)})` : '';
+  const which =
+    feature && isOneOfSeveral(owner, feature)
+      ? ` (${lowerFirst(feature.label).replace(/ \((.*)\)$/, ', $1')})`
+      : '';
   const sentence = `${atStart(plug)}${which} has too little room: ${within(obstacle)} takes ${millimetresInWords(millimetres)} of it.`;
   return { weight: used ? 'fault' : 'caution', millimetres, sentence };
 }

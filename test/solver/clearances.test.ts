@@ -182,4 +182,31 @@ describe('named clearances', () => {
       expect(coordinate).toBeCloseTo(expected[axis] ?? Number.NaN, 6);
     });
   });
+
+  it('wants air below a card with fans, and only a gap below one without', () => {
+    const below: DrawnPart = {
+      id: 'drive',
+      kind: 'drive',
+      boxes: [drawBox('case', 'drive', [50, 80, 20], [150, 104, 120])],
+    };
+    const rule = 'card to what lies below';
+    expect(find([board, card, below], rule)[0]).toMatchObject({ wanted: 1 });
+    const withFan: DrawnPart = {
+      ...card,
+      boxes: [...card.boxes, drawBox('fan 1', 'fan', [60, -40, 20], [150, -38, 110])],
+    };
+    const [found] = find([board, withFan, below], rule);
+    expect(found?.wanted).toBe(10);
+    expect(found?.millimetres).toBeCloseTo(6, 9);
+  });
+
+  it('tells a gap once when two rules measure it', () => {
+    const supply: DrawnPart = {
+      id: 'supply',
+      kind: 'supply',
+      boxes: [drawBox('case', 'supply case', [50, 60, 20], [150, 104, 120])],
+    };
+    const all = solve(sceneOf([board, card, supply])).clearances;
+    expect(all.map((clearance) => clearance.rule)).toEqual(['card to what lies below']);
+  });
 });

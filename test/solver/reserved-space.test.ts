@@ -58,6 +58,13 @@ describe('space for plugs and the bend of leads', () => {
     expect(intrusions([panel(160), cardWithPlug(false)])[0]?.weight).toBe('caution');
   });
 
+  it('says how short a plug would have to be', () => {
+    // The shroud ends at 130, the panel begins at 160.
+    expect(intrusions([panel(160), cardWithPlug(true)])[0]?.waysOut).toContain(
+      'A plug and lead that need no more than 30.0 mm fit.',
+    );
+  });
+
   it('is nothing when the panel only touches the space', () => {
     expect(intrusions([panel(165), cardWithPlug(true)])).toEqual([]);
   });

@@ -41,8 +41,10 @@ export function plateWithOpenings(
     const region = overlapOf(outline, across(window.bounds, plate.axis));
     if (region === undefined) continue;
     const left = subtractRectangles(region, holes);
+    // A window comes off with the sheet it is set into.
+    const kind: SheetKind = { ...window, removable: window.removable ?? plate.removable };
     pieces.push(
-      ...left.map((piece, i) => sheetBox(plate, window, piece, pieceName(window.name, ', piece', i))),
+      ...left.map((piece, i) => sheetBox(plate, kind, piece, pieceName(window.name, ', piece', i))),
     );
     holes.push(region);
   }

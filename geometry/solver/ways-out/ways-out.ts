@@ -8,6 +8,7 @@ import { negate } from '../../space/vector';
 import type { ExaminedPart } from '../examined-part';
 import type { Clearance, Finding } from '../finding';
 import { millimetresInWords, within } from '../part-names';
+import { reachOf } from '../picked-boxes';
 import { isNearestOnly } from '../select-clearances';
 import { sayAdjustment } from './adjustment';
 import { dimensionLimit, type PartLookup, sayLimitThatKeeps } from './dimension-limit';
@@ -102,10 +103,34 @@ function freeingSpace(around: Surroundings, finding: Finding): readonly (string 
   const [owner, other] = finding.parts.map(lookup(around));
   if (!owner || !other) return [];
   return [
+    sayShorterPlug(around, owner, finding),
     ...limitsBetween(around, finding),
     sayOtherSeat(scene, parts, owner),
     canMove(other) ? sayOtherSeat(scene, parts, other) : undefined,
   ];
+}
+
+/** 'A plug and lead that need no more than 34.0 mm fit.': the room there is, from the part to what is in the way. */
+function sayShorterPlug(around: Surroundings, owner: ExaminedPart, finding: Finding): string | undefined {
+  const clearance = around.shown.find(
+    ({ millimetres, parts: [from, to], from: { box } }) =>
+      millimetres < 0 &&
+      from === finding.parts[0] &&
+      to === finding.parts[1] &&
+      owner.placed.model.boxes.some((body) => body.name === box && body.role !== 'solid'),
+  );
+  if (!clearance) return undefined;
+  const { scene } = around;
+  const reach = (numbers: readonly number[]): number =>
+    Math.max(
+      ...numbers.flatMap((number) => {
+        const entry = scene.boxes[number];
+        return entry ? [reachOf(entry.box, clearance.direction)] : [];
+      }),
+    );
+  const plugs = owner.reserved.filter((number) => scene.boxes[number]?.body.name === clearance.from.box);
+  const room = Math.floor((reach(plugs) - reach(owner.solids) + clearance.millimetres) * 10 + 1e-6) / 10;
+  return room > 0 ? `A plug and lead that need no more than ${room.toFixed(1)} mm fit.` : undefined;
 }
 
 function keepingWanted(around: Surroundings, finding: Finding): readonly (string | undefined)[] {

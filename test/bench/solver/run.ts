@@ -1,7 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { movePart } from '../../../geometry/plan/edit-plan';
 import { placePlan } from '../../../geometry/plan/place-plan';
 import { isSeated, type Plan } from '../../../geometry/plan/plan-schema';
+import { readPlan } from '../../../geometry/plan/read-plan';
 import type { Scene } from '../../../geometry/plan/scene';
 import { createSolver, solve } from '../../../geometry/solver/solve';
 import { demoLikeBuild } from '../../solver/demo-like-build';
@@ -14,14 +16,24 @@ const ROUNDS = 300;
 /** The whole solve and the solve after one part has moved, in milliseconds, each on a warm machine. */
 export async function runSolverBenches(options: BenchOptions): Promise<void> {
   const fitting = demoLikeBuild();
+  const demo = demoPlan();
   const rows = [
     ['work', 'parts', 'boxes', 'median ms', 'target ms'],
+    fullRow('full solve, demo plan', demo),
+    ...['card', 'cooler', 'fan', 'supply', 'board'].map((part) => moveRow('demo plan', demo, part)),
     fullRow('full solve, plan that fits', fitting),
     fullRow('full solve, plan with faults', withFaults(fitting)),
-    ...['card', 'cooler', 'fan-2', 'supply', 'board'].map((part) => moveRow(fitting, part)),
-    moveRow(withFaults(fitting), 'card'),
+    ...['card', 'cooler', 'fan-2', 'supply', 'board'].map((part) => moveRow('plan that fits', fitting, part)),
+    moveRow('plan with faults', withFaults(fitting), 'card'),
   ];
   printTable('Solver', rows, options);
+}
+
+/** The plan the app opens with. */
+function demoPlan(): Plan {
+  const read = readPlan(readFileSync(new URL('../../../public/plans/demo.json', import.meta.url), 'utf8'));
+  if (!read.ok) throw new Error('the demo plan cannot be read');
+  return read.plan;
 }
 
 function withFaults(plan: Plan): Plan {
@@ -47,7 +59,7 @@ function fullRow(name: string, plan: Plan): string[] {
 }
 
 /** One part goes to and fro by 1 mm; what is mounted on it goes with it. */
-function moveRow(plan: Plan, part: string): string[] {
+function moveRow(name: string, plan: Plan, part: string): string[] {
   const scenes = [0, 1].map((shift) => placePlan(shifted(plan, part, shift)));
   const solver = createSolver();
   const times: number[] = [];
@@ -59,9 +71,7 @@ function moveRow(plan: Plan, part: string): string[] {
     if (round >= WARM_UP) times.push(performance.now() - start);
   }
   const [first] = scenes;
-  const faults = first ? solve(first).verdict.faults : 0;
-  const name = `one part moved: ${part}${faults > 0 ? ', plan with faults' : ''}`;
-  return [name, ...(first ? sizeOf(first) : []), short(median(times)), '0.3'];
+  return [`one part moved: ${part}, ${name}`, ...(first ? sizeOf(first) : []), short(median(times)), '0.3'];
 }
 
 function shifted(plan: Plan, id: string, by: number): Plan {
