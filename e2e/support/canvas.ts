@@ -133,8 +133,13 @@ async function hasLiveContext(canvas: Locator): Promise<boolean> {
   });
 }
 
-/** Hides what lies over the canvas, so that labels and toolbars cannot pass for a drawing. */
-const canvasAlone = '* { visibility: hidden !important } canvas { visibility: visible !important }';
+/**
+ * Hides what lies over the canvas, so that labels and toolbars cannot pass for a drawing. Made transparent, not
+ * invisible: an element made invisible loses the focus.
+ */
+const canvasAlone = `
+  body :not(canvas, :has(canvas)), ::backdrop { opacity: 0 !important; transition: none !important }
+`;
 
 /**
  * A picture of the canvas alone. The rule goes in as a sheet of the document and the caret is left as it is: both of

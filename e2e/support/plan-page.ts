@@ -98,7 +98,7 @@ export async function waitForShelf(page: Page): Promise<void> {
 /** Opens a copy of one of the example plans by its name in the library. */
 export async function openExample(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: 'Plans' }).click();
-  await page.getByRole('button', { name: `Open ${name}` }).click();
+  await page.getByRole('button', { name: `Open a copy of ${name}` }).click();
   await expect(page.getByRole('dialog')).toHaveCount(0);
 }
 
