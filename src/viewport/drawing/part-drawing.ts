@@ -5,10 +5,12 @@ import { DetailPen } from './detail-pen';
 import { drawDetail } from './element-detail';
 import { enclosureSheets, isSheet } from './enclosure-sheets';
 import { type Extent, mergedEdges } from './merged-edges';
-import { FillList, type Fills, StrokeList, type Strokes } from './stroke-list';
+import { FillList, type Fills, hiddenStrokes, StrokeList, type Strokes } from './stroke-list';
 
 export interface PartDrawing {
   readonly strokes: Strokes;
+  /** Those of them that are drawn dashed where they are hidden. */
+  readonly hidden: Strokes;
   readonly fills: Fills;
 }
 
@@ -29,7 +31,8 @@ export function drawingOf(part: { readonly model: PartModel; readonly spec: Part
     drawDetail(pen, body, part.spec, sheets);
   }
   for (const [, bodies] of groupsOf(solids)) strokeGroup(bodies, strokes);
-  const drawing = { strokes: strokes.finish(), fills: fills.finish() };
+  const finished = strokes.finish();
+  const drawing = { strokes: finished, hidden: hiddenStrokes(finished), fills: fills.finish() };
   drawings.set(part.model, drawing);
   return drawing;
 }

@@ -29,6 +29,25 @@ export const STROKE_ENDS = 6;
 export const STROKE_FACES = 8;
 export const STROKE_STYLE = 4;
 
+/** Only the strokes that show through what hides them: outlines, not the detail drawn on faces. */
+export function hiddenStrokes({ count, ends, faces, style }: Strokes): Strokes {
+  const kept: number[] = [];
+  for (let stroke = 0; stroke < count; stroke++)
+    if ((style[stroke * STROKE_STYLE + 2] ?? 0) > 0) kept.push(stroke);
+  const some: Strokes = {
+    count: kept.length,
+    ends: new Float32Array(kept.length * STROKE_ENDS),
+    faces: new Int8Array(kept.length * STROKE_FACES),
+    style: new Uint8Array(kept.length * STROKE_STYLE),
+  };
+  for (const [to, from] of kept.entries()) {
+    some.ends.set(ends.subarray(from * STROKE_ENDS, (from + 1) * STROKE_ENDS), to * STROKE_ENDS);
+    some.faces.set(faces.subarray(from * STROKE_FACES, (from + 1) * STROKE_FACES), to * STROKE_FACES);
+    some.style.set(style.subarray(from * STROKE_STYLE, (from + 1) * STROKE_STYLE), to * STROKE_STYLE);
+  }
+  return some;
+}
+
 /** Numbers a fill takes in each array. */
 export const FILL_FRAME = 9;
 export const FILL_STYLE = 4;
@@ -84,8 +103,8 @@ export class StrokeList {
     second: Vector3 = first,
   ): void {
     this.ends.push(...from, ...to);
-    for (const normal of [first, second])
-      this.faces.push(...normal.map((component) => Math.round(component * 127)), 0);
+    for (const [x, y, z] of [first, second])
+      this.faces.push(Math.round(x * 127), Math.round(y * 127), Math.round(z * 127), 0);
     this.style.push(strokeKinds[look.kind], look.weight, look.hidden ?? 0, look.quiet ?? 0);
   }
 

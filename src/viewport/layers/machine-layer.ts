@@ -13,6 +13,7 @@ import { StrokeMesh } from './stroke-mesh';
  */
 export class MachineLayer {
   private readonly strokes: InstancedBufferGeometry = strokeQuad();
+  private readonly hiddenStrokes: InstancedBufferGeometry = strokeQuad();
   private readonly fills: InstancedBufferGeometry = fillQuad();
   private readonly faces: FillMesh;
   private readonly covers: FillMesh;
@@ -25,7 +26,12 @@ export class MachineLayer {
     this.meshes = [
       this.faces,
       this.covers,
-      new StrokeMesh(this.strokes, shared, { depth: 'hidden', order: 10, dash: [4.5, 3.5], widthScale: 0.7 }),
+      new StrokeMesh(this.hiddenStrokes, shared, {
+        depth: 'hidden',
+        order: 10,
+        dash: [4.5, 3.5],
+        widthScale: 0.7,
+      }),
       new StrokeMesh(this.strokes, shared, { depth: 'visible', order: 30 }),
     ];
   }
@@ -44,6 +50,10 @@ export class MachineLayer {
       this.strokes,
       drawings.map(({ drawing, row }) => ({ drawing: drawing.strokes, row })),
     );
+    setStrokes(
+      this.hiddenStrokes,
+      drawings.map(({ drawing, row }) => ({ drawing: drawing.hidden, row })),
+    );
     setFills(
       this.fills,
       drawings.map(({ drawing, row }) => ({ drawing: drawing.fills, row })),
@@ -58,6 +68,7 @@ export class MachineLayer {
 
   dispose(): void {
     this.strokes.dispose();
+    this.hiddenStrokes.dispose();
     this.fills.dispose();
     for (const mesh of this.meshes) mesh.material.dispose();
   }

@@ -135,7 +135,8 @@ export class CanvasPointer {
   }
 
   private lost(event: PointerEvent): void {
-    this.fingers.delete(event.pointerId);
+    // A finger whose capture was given up for a pinch is still on the glass.
+    if (event.type === 'pointercancel') this.fingers.delete(event.pointerId);
     if (event.pointerId === this.press?.id) this.release()?.gesture?.cancel();
   }
 

@@ -16,6 +16,9 @@ export function drawSlot(pen: DetailPen, box: OrientedBox): void {
   pen.line(face, [reach * 0.7, -gap], [reach * 0.7, gap], fineLine);
 }
 
+/** About as wide as it is long, so that a pin is a dot. */
+const pinStroke = { weight: 11, quiet: 80 };
+
 /** Pins in rows, each a short stroke. */
 export function drawPins(pen: DetailPen, face: BoxFace, pitch = 2.54): void {
   const long = longFirst(face);
@@ -26,7 +29,7 @@ export function drawPins(pen: DetailPen, face: BoxFace, pitch = 2.54): void {
     for (let row = 0; row < rows; row++) {
       const along = (column - (columns - 1) / 2) * pitch;
       const across = (row - (rows - 1) / 2) * pitch;
-      pen.rectangle(partOfFace(long, along, across, 0.4, 0.4), faintLine);
+      pen.line(long, [along - 0.3, across], [along + 0.3, across], pinStroke);
     }
   }
 }

@@ -23,8 +23,9 @@ void main() {
   gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
   at = origin; normalOut = vec3(0.0); spot = vec2(0.0); middleSpot = vec2(0.0); kind = style.x; state = row.xy;
   if (row.z > 0.5 || sheer != (sheerPass > 0.5)) return;
-  at = placed(origin + along * corner.x + across * corner.y, owner);
-  normalOut = normalize(turned(cross(along, across), owner));
+  Pose pose = poseOf(owner);
+  at = placed(origin + along * corner.x + across * corner.y, pose);
+  normalOut = normalize(turned(cross(along, across), pose));
   vec2 size = vec2(length(along), length(across));
   spot = (corner - 0.5) * size;
   middleSpot = size * 0.5;

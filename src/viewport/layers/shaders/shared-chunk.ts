@@ -9,15 +9,17 @@ uniform vec4 eye;
 
 vec4 partRow(float owner, int column) { return texelFetch(partTable, ivec2(column, int(owner + 0.5)), 0); }
 
-vec3 placed(vec3 p, float owner) {
+/** Pose of a part: its rows are fetched once for each vertex. */
+struct Pose { vec4 x; vec4 y; vec4 z; };
+
+Pose poseOf(float owner) { return Pose(partRow(owner, 0), partRow(owner, 1), partRow(owner, 2)); }
+
+vec3 placed(vec3 p, Pose pose) {
   vec4 q = vec4(p, 1.0);
-  return vec3(dot(partRow(owner, 0), q), dot(partRow(owner, 1), q), dot(partRow(owner, 2), q));
+  return vec3(dot(pose.x, q), dot(pose.y, q), dot(pose.z, q));
 }
 
-vec3 turned(vec3 d, float owner) {
-  return vec3(
-    dot(partRow(owner, 0).xyz, d), dot(partRow(owner, 1).xyz, d), dot(partRow(owner, 2).xyz, d));
-}
+vec3 turned(vec3 d, Pose pose) { return vec3(dot(pose.x.xyz, d), dot(pose.y.xyz, d), dot(pose.z.xyz, d)); }
 
 bool facesEye(vec3 normal, vec3 at) { return dot(normal, eye.w > 0.5 ? eye.xyz - at : eye.xyz) > 1e-4; }
 `;

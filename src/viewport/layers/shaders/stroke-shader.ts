@@ -29,11 +29,12 @@ const vec4 NOWHERE = vec4(2.0, 2.0, 2.0, 1.0);
 
 void main() {
   vec4 state = partRow(owner, 3);
-  vec3 start = placed(from, owner);
-  vec3 end = placed(to, owner);
+  Pose pose = poseOf(owner);
+  vec3 start = placed(from, pose);
+  vec3 end = placed(to, pose);
   vec3 middle = 0.5 * (start + end);
-  bool frontA = facesEye(turned(faceA.xyz, owner), middle);
-  bool frontB = facesEye(turned(faceB.xyz, owner), middle);
+  bool frontA = facesEye(turned(faceA.xyz, pose), middle);
+  bool frontB = facesEye(turned(faceB.xyz, pose), middle);
   bool outline = style.x < 0.5 && frontA != frontB;
   bool seen = style.x < 0.5 ? (frontA || frontB) : style.x < 1.5 ? (frontA && frontB) : style.x < 2.5 ? frontA : true;
   bool wanted = hiddenPass > 0.5 ? style.z > 0.5 && style.x < 1.5 : seen;
