@@ -77,7 +77,8 @@ export function useKeys(showKeys: () => void): void {
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented) return;
       const target = event.target instanceof Element ? event.target : undefined;
-      if (target?.closest('dialog')) return;
+      // A dialog whose focused control has gone away leaves the focus to the page behind it.
+      if (document.querySelector('dialog[open]')) return;
       const handled =
         onUndoKeys(event) ||
         (!event.ctrlKey &&
