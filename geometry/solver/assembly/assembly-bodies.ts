@@ -57,10 +57,18 @@ export function unitsIn(set: UnitSet): number[] {
   return units;
 }
 
+/** Number of units in a set. */
 export function sizeOf(set: UnitSet): number {
   let size = 0;
-  for (let rest = set; rest !== 0n; rest &= rest - 1n) size++;
+  for (let rest = set; rest !== 0n; rest >>= 32n) size += bitsOf(Number(rest & 0xffffffffn));
   return size;
+}
+
+/** Set bits of a 32-bit number, by sums of ever wider fields. */
+function bitsOf(word: number): number {
+  const pairs = word - ((word >>> 1) & 0x55555555);
+  const fours = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
+  return Math.imul((fours + (fours >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 }
 
 /** All of the first `count` units. */

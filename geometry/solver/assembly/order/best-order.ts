@@ -3,7 +3,7 @@
  * long as a level is not cut down; beyond `width` sets a level only the best are kept, and the answer says so.
  */
 import { bitOf, type UnitSet } from '../assembly-bodies';
-import { type BlockingSystem, canGo } from './blocking-system';
+import type { RememberedSystem } from './blocking-system';
 
 /** Cost of taking `unit` out as the next one when `removed` are gone already: what builders would rather not do. */
 export type StepCost = (unit: number, removed: UnitSet) => number;
@@ -25,15 +25,15 @@ interface State {
 
 /** Best removal order of everything that can go at all; ties by unit number, so that the answer never wavers. */
 export function bestOrder(
-  system: BlockingSystem,
+  system: RememberedSystem,
   cost: StepCost,
   width = 200,
   onStep: (step: number, steps: number) => void = () => undefined,
 ): BestOrder {
   let level: State[] = [{ removed: 0n, cost: 0, unit: -1, from: undefined }];
   let exact = true;
-  for (let step = 0; step < system.count; step++) {
-    onStep(step, system.count);
+  for (let step = 0; step < system.system.count; step++) {
+    onStep(step, system.system.count);
     const next = new Map<UnitSet, State>();
     for (const state of level) expand(system, state, cost, next);
     if (next.size === 0) break;
@@ -49,10 +49,10 @@ export function bestOrder(
   return { removal, cost: best?.cost ?? 0, exact };
 }
 
-function expand(system: BlockingSystem, state: State, cost: StepCost, next: Map<UnitSet, State>): void {
-  for (let unit = 0; unit < system.count; unit++) {
+function expand(system: RememberedSystem, state: State, cost: StepCost, next: Map<UnitSet, State>): void {
+  for (let unit = 0; unit < system.system.count; unit++) {
     const bit = bitOf(unit);
-    if ((state.removed & bit) !== 0n || !canGo(system, unit, state.removed)) continue;
+    if ((state.removed & bit) !== 0n || !system.canGo(unit, state.removed)) continue;
     const total = state.cost + cost(unit, state.removed);
     const removed = state.removed | bit;
     const known = next.get(removed);

@@ -2,7 +2,7 @@
  * Who stands in whose way, as sets. Removal is a question of a unit and of what is still there, and it is monotone:
  * fewer units never block more. So peeling whatever can go, as long as anything can, decides whether an order exists.
  */
-import { allUnits, bitOf, type UnitSet } from '../assembly-bodies';
+import { allUnits, bitOf, sizeOf, type UnitSet, unitsIn } from '../assembly-bodies';
 
 /** Another unit that travels along when it is still on its carrier, and what it would meet on the same way. */
 export interface Rider {
@@ -53,23 +53,49 @@ export function systemOfWays(ways: readonly (readonly (readonly number[])[])[]):
   };
 }
 
-/** What is out of the way of a unit: what has been removed, and on the bench everything not on the same carrier. */
+/**
+ * What is out of the way of a unit: what has been removed, and on the bench everything not on the same carrier. The bit
+ * behind the last unit stands for what never moves: on the bench that is away as well.
+ */
 export function outOfTheWay(system: BlockingSystem, unit: number, removed: UnitSet): UnitSet {
-  const carriers = system.carriers;
-  if (!carriers) return removed;
+  const carrier = benchOf(system, unit, removed);
+  if (carrier === undefined) return removed | carriedAway(system, removed);
+  const riders = system.carriers?.[carrier]?.riders ?? 0n;
+  // The carrier lies on the bench with what it still carries: nothing else is near. It stays under them itself.
+  return (removed & ~bitOf(carrier)) | (allUnits(system.count + 1) & ~(riders | bitOf(carrier)));
+}
+
+/** What lies on the bench because its carrier does: it stands in nobody's way any more. */
+function carriedAway(system: BlockingSystem, removed: UnitSet): UnitSet {
+  let away = 0n;
+  const carriers = system.carriers ?? [];
+  for (let carrier = 0; carrier < carriers.length; carrier++) {
+    const riders = carriers[carrier]?.riders;
+    if (riders !== undefined && (removed & bitOf(carrier)) !== 0n) away |= riders;
+  }
+  return away;
+}
+
+/** The carrier on which a unit lies on the bench; the innermost where one carries another. */
+export function benchOf(system: BlockingSystem, unit: number, removed: UnitSet): number | undefined {
+  let best: number | undefined;
+  let size = Infinity;
+  const carriers = system.carriers ?? [];
   for (let carrier = 0; carrier < carriers.length; carrier++) {
     const riders = carriers[carrier]?.riders;
     if (riders === undefined || (removed & bitOf(carrier)) === 0n || (riders & bitOf(unit)) === 0n) continue;
-    // The carrier lies on the bench with what it still carries: nothing else is near. It stays under them itself.
-    return (removed & ~bitOf(carrier)) | (allUnits(system.count) & ~(riders | bitOf(carrier)));
+    const riding = sizeOf(riders);
+    if (riding >= size) continue;
+    best = carrier;
+    size = riding;
   }
-  return removed;
+  return best;
 }
 
-export function isMet(alternative: Alternative, gone: UnitSet, removed: UnitSet): boolean {
+export function isMet(alternative: Alternative, gone: UnitSet): boolean {
   if ((alternative.blockers & ~gone) !== 0n) return false;
   for (const rider of alternative.riders ?? []) {
-    if ((removed & bitOf(rider.unit)) !== 0n) continue;
+    if ((gone & bitOf(rider.unit)) !== 0n) continue;
     if (rider.stuck || (rider.blockers & ~gone) !== 0n) return false;
   }
   return true;
@@ -79,7 +105,7 @@ export function isMet(alternative: Alternative, gone: UnitSet, removed: UnitSet)
 export function canGo(system: BlockingSystem, unit: number, removed: UnitSet): boolean {
   const gone = outOfTheWay(system, unit, removed);
   for (const requirement of system.requirements[unit] ?? []) {
-    if (!requirement.alternatives.some((alternative) => isMet(alternative, gone, removed))) return false;
+    if (!requirement.alternatives.some((alternative) => isMet(alternative, gone))) return false;
   }
   return true;
 }
@@ -92,7 +118,7 @@ export function costToGo(system: BlockingSystem, unit: number, removed: UnitSet)
     let least = Infinity;
     for (const alternative of requirement.alternatives) {
       const cost = alternative.cost ?? 0;
-      if (cost < least && isMet(alternative, gone, removed)) least = cost;
+      if (cost < least && isMet(alternative, gone)) least = cost;
     }
     if (least === Infinity) return undefined;
     sum += least;
@@ -144,7 +170,7 @@ export function alwaysBlocks(system: BlockingSystem, unit: number): UnitSet {
     for (const alternative of requirement.alternatives) common &= alternative.blockers;
     if (requirement.alternatives.length > 0) set |= common;
   }
-  return set;
+  return set & allUnits(system.count);
 }
 
 /** Whether each unit of a complete removal order can go when its turn comes. */
@@ -155,4 +181,51 @@ export function isRemovalOrder(system: BlockingSystem, order: readonly number[])
     removed |= bitOf(unit);
   }
   return removed === allUnits(system.count);
+}
+
+/**
+ * Answers about one system, remembered: whether a unit can go depends only on the few units that ever stand in its way
+ * and on its carriers, so most questions of a search have been asked before.
+ */
+export class RememberedSystem {
+  readonly system: BlockingSystem;
+  private readonly matters: readonly UnitSet[];
+  private readonly known: readonly Map<UnitSet, number | undefined>[];
+
+  constructor(system: BlockingSystem) {
+    this.system = system;
+    const units = Array.from({ length: system.count }, (_, unit) => unit);
+    this.matters = units.map((unit) => {
+      const blocks = everBlocks(system, unit);
+      const carried = unitsIn(blocks & allUnits(system.count)).reduce(
+        (set, other) => set | carriersOf(system, other),
+        0n,
+      );
+      return blocks | carriersOf(system, unit) | carried;
+    });
+    this.known = units.map(() => new Map());
+  }
+
+  /** As `costToGo`; undefined when the unit cannot go. */
+  costToGo(unit: number, removed: UnitSet): number | undefined {
+    const answers = this.known[unit];
+    const key = removed & (this.matters[unit] ?? 0n);
+    if (answers?.has(key)) return answers.get(key);
+    const cost = costToGo(this.system, unit, key);
+    answers?.set(key, cost);
+    return cost;
+  }
+
+  canGo(unit: number, removed: UnitSet): boolean {
+    return this.costToGo(unit, removed) !== undefined;
+  }
+}
+
+/** The units that carry a unit, as far as carrying matters to it. */
+export function carriersOf(system: BlockingSystem, unit: number): UnitSet {
+  let set = 0n;
+  (system.carriers ?? []).forEach((carrier, k) => {
+    if (carrier && (carrier.riders & bitOf(unit)) !== 0n) set |= bitOf(k);
+  });
+  return set;
 }

@@ -3,6 +3,7 @@ import { allUnits, bitOf, sizeOf, type UnitSet, unitsIn } from '../assembly-bodi
 import {
   type Alternative,
   type BlockingSystem,
+  carriersOf,
   outOfTheWay,
   peel,
   type Requirement,
@@ -29,7 +30,7 @@ export function findKnots(system: BlockingSystem): Stuck | undefined {
   if (stuck === 0n) return undefined;
   const knots = knotsOf(system, stuck);
   const inKnots = knots.reduce((set, knot) => knot.units.reduce((s, unit) => s | bitOf(unit), set), 0n);
-  return { knots, waiting: unitsIn(stuck & ~inKnots), freeing: freeingSets(system, stuck) };
+  return { knots, waiting: unitsIn(stuck & ~inKnots), freeing: freeingSets(system, stuck, inKnots) };
 }
 
 /** Bottom components of 'waits for', each shrunk to a smallest set. */
@@ -51,23 +52,26 @@ function waitsOn(system: BlockingSystem, unit: number, present: UnitSet): UnitSe
   const gone = allUnits(system.count) & ~present;
   const away = outOfTheWay(system, unit, gone);
   let set = 0n;
-  for (const requirement of system.requirements[unit] ?? []) set |= cheapest(requirement, away, present);
+  for (const requirement of system.requirements[unit] ?? []) set |= cheapest(requirement, away);
+  // What never moves is only out of the way on the bench: then the unit waits for what carries it there.
+  const never = bitOf(system.count);
+  if ((set & never) !== 0n) set = (set & ~never) | (carriersOf(system, unit) & present);
   return set & ~bitOf(unit);
 }
 
-function cheapest(requirement: Requirement, away: UnitSet, present: UnitSet): UnitSet {
+function cheapest(requirement: Requirement, away: UnitSet): UnitSet {
   let best: UnitSet | undefined;
   for (const alternative of requirement.alternatives) {
-    const missing = missingOf(alternative, away, present);
+    const missing = missingOf(alternative, away);
     if (best === undefined || sizeOf(missing) < sizeOf(best)) best = missing;
   }
   return best ?? 0n;
 }
 
-function missingOf(alternative: Alternative, away: UnitSet, present: UnitSet): UnitSet {
+function missingOf(alternative: Alternative, away: UnitSet): UnitSet {
   let missing = alternative.blockers & ~away;
   for (const rider of alternative.riders ?? []) {
-    if ((present & bitOf(rider.unit)) === 0n) continue;
+    if ((away & bitOf(rider.unit)) !== 0n) continue;
     if (rider.stuck) missing |= bitOf(rider.unit);
     else missing |= rider.blockers & ~away;
   }
@@ -113,8 +117,13 @@ export function components(graph: ReadonlyMap<number, UnitSet>): readonly (reado
 }
 
 /** Smallest sets whose absence lets all others go: single units, else pairs, else one set found by deletion. */
-function freeingSets(system: BlockingSystem, stuck: UnitSet): readonly (readonly number[])[] {
-  const units = unitsIn(stuck);
+function freeingSets(
+  system: BlockingSystem,
+  stuck: UnitSet,
+  inKnots: UnitSet,
+): readonly (readonly number[])[] {
+  // Members of the knots first: they are what a person is told about.
+  const units = [...unitsIn(stuck & inKnots), ...unitsIn(stuck & ~inKnots)];
   const frees = (set: UnitSet): boolean => peel(system, set).stuck === 0n;
   const single = units.filter((unit) => frees(bitOf(unit)));
   if (single.length > 0) return single.map((unit) => [unit]);

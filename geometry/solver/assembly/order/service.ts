@@ -1,7 +1,7 @@
 /** To take one unit out of the finished machine: how few others have to come out first, and which. */
 import FlatQueue from 'flatqueue';
 import { allUnits, bitOf, sizeOf, type UnitSet, unitsIn } from '../assembly-bodies';
-import { alwaysBlocks, type BlockingSystem, canGo, everBlocks, peel } from './blocking-system';
+import { alwaysBlocks, type BlockingSystem, canGo, carriersOf, everBlocks, peel } from './blocking-system';
 
 export interface Service {
   /** Others that come out first, in an order that works. */
@@ -50,10 +50,13 @@ function orderWithin(system: BlockingSystem, unit: number, set: UnitSet): readon
 
 /** Fewest removals by A* over the sets that can be gone; only units that ever stand in the way are touched. */
 function searched(system: BlockingSystem, unit: number, needed: UnitSet): Service | undefined {
-  let relevant = everBlocks(system, unit);
+  // What stands in the way, and what the unit could be carried out on, through any number of steps.
+  const all = allUnits(system.count);
+  const touches = (other: number): UnitSet => (everBlocks(system, other) | carriersOf(system, other)) & all;
+  let relevant = touches(unit);
   for (let grown = -1n; grown !== relevant; ) {
     grown = relevant;
-    for (const other of unitsIn(grown)) relevant |= everBlocks(system, other);
+    for (const other of unitsIn(grown)) relevant |= touches(other);
   }
   relevant &= ~bitOf(unit);
   const open = new FlatQueue<{ readonly removed: UnitSet; readonly order: readonly number[] }>();

@@ -34,7 +34,45 @@ export function plugGrips(plug: PlugPlace, hand: HandSize, leanDegrees: number):
       });
     }
   }
-  return grips;
+  return [...grips, ...sideGrips(plug, hand)];
+}
+
+/** Fingers that come from one side of the plug and close on it across: for plugs that leave along the board. */
+function sideGrips(plug: PlugPlace, hand: HandSize): readonly UseVolume[] {
+  const { finger, fingerDepth, wrist } = hand;
+  const [hx, hy] = plug.half;
+  const middle = -Math.max(plug.grip, LEAST_GRIP_MM) / 2;
+  const deep = Math.min(finger, Math.max(plug.grip, LEAST_GRIP_MM)) / 2;
+  return ([0, 1] as const).flatMap((side) =>
+    ([1, -1] as const).map((sense): UseVolume => {
+      const [own, other] = side === 0 ? [hx, hy] : [hy, hx];
+      const along = (
+        from: number,
+        to: number,
+        halfAcross: number,
+        across: number,
+        halfDeep: number,
+      ): OrientedBox => {
+        const centre: Vector3 =
+          side === 0
+            ? [(sense * (from + to)) / 2, across, middle]
+            : [across, (sense * (from + to)) / 2, middle];
+        const half: Vector3 =
+          side === 0 ? [(to - from) / 2, halfAcross, halfDeep] : [halfAcross, (to - from) / 2, halfDeep];
+        return transformBox(plug.frame, { centre, half, rotation: identityRotation });
+      };
+      const reach = own + fingerDepth;
+      return {
+        name: 'finger and thumb from the side',
+        cost: 0.3,
+        boxes: [
+          along(-own, reach, finger / 2, other + finger / 2, deep),
+          along(-own, reach, finger / 2, -other - finger / 2, deep),
+          along(reach, reach + ARM_LENGTH_MM, wrist / 2, 0, wrist / 2),
+        ],
+      };
+    }),
+  );
 }
 
 type Fingers = readonly [name: string, boxes: readonly OrientedBox[], cost: number];
@@ -55,11 +93,17 @@ function fingersOn(plug: PlugPlace, hand: HandSize): readonly Fingers[] {
   const right = box([hx, hx + finger], [-alongY, alongY]);
   const near = box([-alongX, alongX], [-hy - finger, -hy]);
   const far = box([-alongX, alongX], [hy, hy + finger]);
-  const over = transformBox(plug.frame, {
-    centre: [0, 0, fingerDepth / 2],
-    half: [Math.max(alongX, finger / 2), Math.max(alongY, finger / 2), fingerDepth / 2],
-    rotation: identityRotation,
-  });
+  const above = (halfX: number, halfY: number, from: number, to: number): OrientedBox =>
+    transformBox(plug.frame, {
+      centre: [0, 0, (from + to) / 2],
+      half: [halfX, halfY, (to - from) / 2],
+      rotation: identityRotation,
+    });
+  // A fingertip on the plug's end is no wider than the plug; the finger behind it is.
+  const over = [
+    above(Math.min(hx, finger / 2), Math.min(hy, finger / 2), 0, LEAST_GRIP_MM),
+    above(finger / 2, finger / 2, LEAST_GRIP_MM, fingerDepth),
+  ];
   return [
     ['finger and thumb, lengthwise', [left, right], 0],
     ['finger and thumb, across', [near, far], 0],
@@ -67,7 +111,7 @@ function fingersOn(plug: PlugPlace, hand: HandSize): readonly Fingers[] {
     ['one finger and the latch', [right], 0.4],
     ['one finger and the latch', [near], 0.4],
     ['one finger and the latch', [far], 0.4],
-    ['pushed from its end', [over], 0.6],
+    ['pushed from its end', over, 0.6],
   ];
 }
 

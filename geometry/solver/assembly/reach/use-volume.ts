@@ -74,6 +74,13 @@ export function driverVolume(
   };
 }
 
+/** A box that a use volume meets; `piece` is the number of the volume's own box. */
+export interface UseContact {
+  readonly unit: number;
+  readonly obstacle: number;
+  readonly piece: number;
+}
+
 /** What a use volume meets. */
 export interface UseRecord {
   readonly volume: UseVolume;
@@ -81,7 +88,7 @@ export interface UseRecord {
   /** Whether it meets what never moves. */
   readonly fixed: boolean;
   /** The first box met of each unit (of what never moves: unit -1). */
-  readonly meets: readonly { readonly unit: number; readonly obstacle: number }[];
+  readonly meets: readonly UseContact[];
 }
 
 const probe = new PackedBoxes(1);
@@ -94,8 +101,8 @@ export function testUse(
 ): UseRecord {
   let blockers = 0n;
   let fixed = false;
-  const meets: { unit: number; obstacle: number }[] = [];
-  for (const box of volume.boxes) {
+  const meets: UseContact[] = [];
+  for (const [piece, box] of volume.boxes.entries()) {
     bodies.packed.setBox(bodies.count, box);
     probe.setBox(0, box);
     for (let obstacle = 0; obstacle < bodies.count; obstacle++) {
@@ -103,7 +110,7 @@ export function testUse(
       if (unit >= 0 ? (blockers & bitOf(unit)) !== 0n : fixed) continue;
       if (!mayOverlap(bodies.packed.bounds, obstacle) || ignored(obstacle)) continue;
       if (!interiorsOverlap(bodies.packed, bodies.count, obstacle)) continue;
-      meets.push({ unit, obstacle });
+      meets.push({ unit, obstacle, piece });
       if (unit >= 0) blockers |= bitOf(unit);
       else fixed = true;
     }
