@@ -48,7 +48,7 @@ export interface ClearanceRule {
   readonly from: BoxSelector;
   readonly to: BoxSelector;
   readonly frame: RuleFrame;
-  /** Several: each pair of boxes is measured along the one in which it has most room. */
+  /** Several: each pair of boxes is measured along the one in which it is nearest, or has the shortest way back. */
   readonly directions: readonly Direction[];
   /** Only the nearest of all partners, for 'whatever is in front'. */
   readonly nearestOnly?: true;

@@ -16,8 +16,8 @@ const interval = createTravelInterval();
 /**
  * The least signed gap between some boxes and some others, mm. Each pair is measured along those of the unit
  * `directions` (from the first to the second) in which the second stands in front of the first, and counts with the
- * widest: for pairs that overlap, the shortest way back. Undefined when no pair faces each other, or none nearer than
- * `limit`.
+ * nearest of them; when it overlaps, with the shortest way back. So a larger box never has a larger gap. Undefined when
+ * no pair faces each other, or none nearer than `limit`.
  */
 export function leastFacingGap(
   packed: PackedBoxes,
@@ -42,23 +42,23 @@ export function leastFacingGap(
     const isAligned = alongAxes && aligned[a] === 1;
     for (let q = 0; q < second.length; q++) {
       const b = second[q]!;
-      widestAlong = -1;
-      const widest =
+      pairAlong = -1;
+      const gap =
         isAligned && aligned[b] === 1
-          ? widestAlignedGap(bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE)
-          : widestTurnedGap(packed, a, b, directions);
-      if (widestAlong < 0 || widest >= least) continue;
-      least = widest;
+          ? alignedPairGap(bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE)
+          : turnedPairGap(packed, a, b, directions);
+      if (pairAlong < 0 || gap >= least) continue;
+      least = gap;
       leastA = a;
       leastB = b;
-      leastAlong = widestAlong;
+      leastAlong = pairAlong;
     }
   }
   return leastAlong < 0 ? undefined : { gap: least, a: leastA, b: leastB, direction: leastAlong };
 }
 
-/** Which of the directions the last widest gap runs along. */
-let widestAlong = -1;
+/** Which of the directions the gap of the last pair runs along. */
+let pairAlong = -1;
 
 /** Place in the list of directions of -x, +x, -y, +y, -z, +z; -1 for those that are not in it. */
 const placeOf = new Int32Array(6);
@@ -71,7 +71,7 @@ function listFaces(axes: readonly SignedAxis[]): void {
 }
 
 /** For boxes along the world axes: what is apart on one axis faces along it, what overlaps faces every way. */
-function widestAlignedGap(bounds: Float64Array, a: number, b: number): number {
+function alignedPairGap(bounds: Float64Array, a: number, b: number): number {
   let apart = -1;
   for (let axis = 0; axis < 3; axis++) {
     const after = bounds[b + axis]! - bounds[a + 3 + axis]!;
@@ -80,15 +80,15 @@ function widestAlignedGap(bounds: Float64Array, a: number, b: number): number {
     if (apart >= 0) return Number.NEGATIVE_INFINITY;
     apart = axis;
   }
-  if (apart < 0) return widestOverlap(bounds, a, b);
+  if (apart < 0) return shortestWayBack(bounds, a, b);
   const after = bounds[b + apart]! - bounds[a + 3 + apart]!;
   const before = bounds[a + apart]! - bounds[b + 3 + apart]!;
-  widestAlong = placeOf[2 * apart + (after >= before ? 1 : 0)]!;
+  pairAlong = placeOf[2 * apart + (after >= before ? 1 : 0)]!;
   const gap = Math.max(after, before);
   return gap <= CONTACT_TOLERANCE_MM ? 0 : gap;
 }
 
-function widestOverlap(bounds: Float64Array, a: number, b: number): number {
+function shortestWayBack(bounds: Float64Array, a: number, b: number): number {
   let widest = Number.NEGATIVE_INFINITY;
   for (let face = 0; face < 6; face++) {
     const place = placeOf[face]!;
@@ -96,22 +96,25 @@ function widestOverlap(bounds: Float64Array, a: number, b: number): number {
     const axis = face >> 1;
     const gap =
       face % 2 === 1 ? bounds[b + axis]! - bounds[a + 3 + axis]! : bounds[a + axis]! - bounds[b + 3 + axis]!;
-    if (gap < widest || (gap === widest && place > widestAlong)) continue;
+    if (gap < widest || (gap === widest && place > pairAlong)) continue;
     widest = gap;
-    widestAlong = place;
+    pairAlong = place;
   }
   return widest;
 }
 
-function widestTurnedGap(packed: PackedBoxes, a: number, b: number, directions: readonly Vector3[]): number {
-  let widest = Number.NEGATIVE_INFINITY;
+function turnedPairGap(packed: PackedBoxes, a: number, b: number, directions: readonly Vector3[]): number {
+  let chosen = Number.NEGATIVE_INFINITY;
   for (let k = 0; k < directions.length; k++) {
     const gap = turnedGap(packed, a, b, directions[k]!);
-    if (gap <= widest) continue;
-    widest = gap;
-    widestAlong = k;
+    if (gap === Number.NEGATIVE_INFINITY) continue;
+    // A pair that is apart is apart in every direction it faces in, one that overlaps overlaps in all of them.
+    const isBetter = pairAlong < 0 || (gap < 0 ? gap > chosen : gap < chosen);
+    if (!isBetter) continue;
+    chosen = gap;
+    pairAlong = k;
   }
-  return widest;
+  return chosen;
 }
 
 /** World bounds of all boxes of the second list of the question under way. */
@@ -158,9 +161,9 @@ export function facingGap(packed: PackedBoxes, a: number, b: number, direction: 
   if (axis === 0 || packed.aligned[a] !== 1 || packed.aligned[b] !== 1)
     return turnedGap(packed, a, b, direction);
   listFaces([axis]);
-  widestAlong = -1;
-  const gap = widestAlignedGap(packed.bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE);
-  return widestAlong < 0 ? Number.NEGATIVE_INFINITY : gap;
+  pairAlong = -1;
+  const gap = alignedPairGap(packed.bounds, a * BOUNDS_STRIDE, b * BOUNDS_STRIDE);
+  return pairAlong < 0 ? Number.NEGATIVE_INFINITY : gap;
 }
 
 function turnedGap(packed: PackedBoxes, a: number, b: number, [x, y, z]: Vector3): number {
