@@ -1,5 +1,43 @@
 /** The public face of the kernel: everything the app, the command line and the tests of the app may use. */
 
+export type { Assumption, Topic } from './estimates/assumption';
+export { type AssumptionId, type AssumptionValues, assumptions, middleValues } from './estimates/assumptions';
+export { writeValue } from './estimates/banded';
+export type { WishRow } from './estimates/brief/brief-wishes';
+export { compareEstimates, type EstimateChange } from './estimates/compare-estimates';
+export type {
+  AssumptionEffect,
+  Estimate,
+  EstimateInput,
+  EstimateUnit,
+  Limit,
+  Standing,
+} from './estimates/estimate';
+export {
+  type EstimateOptions,
+  estimatePlan,
+  massEstimates,
+  type PlanEstimates,
+  type PowerDetail,
+  type RunningDetail,
+  type TopicEstimates,
+} from './estimates/estimate-plan';
+export { type CardDroop, cardDroops } from './estimates/mass/card-droop';
+export { amountOf, costPerDecibel, moneySum, validUntil } from './estimates/money/money-figures';
+export { durationName } from './estimates/power/excursions';
+export { caseFanShares, type Load, loads, type Profile } from './estimates/profile';
+export type { AirArrow, AirPicture } from './estimates/running/air-picture';
+export type { Breath } from './estimates/running/breathing';
+export type { FanPoint } from './estimates/running/fan-points';
+export {
+  fanSpeedFor,
+  type SpeedAnswer,
+  type SpeedPoint,
+  speedSweep,
+} from './estimates/running/fan-speed';
+export { assumptionRanking, type Sensitivity, strongestAssumptions } from './estimates/sensitivity';
+export { wordForLevel } from './estimates/sound/levels';
+export type { SoundSource } from './estimates/sound/sources';
 export type {
   Adjustment,
   AdjustmentValues,
@@ -19,6 +57,7 @@ export { type OuterSize, outerSizeOf } from './parts/enclosure/outer-size';
 export type { EnclosureSpec } from './parts/enclosure/spec';
 export type { PartKind, PartSpec } from './parts/part-spec';
 export { partKinds, partSpecSchema } from './parts/part-spec';
+export { withStatement } from './parts/stated-dimensions/change-dimension';
 export { describeIssues } from './plan/describe-issues';
 export {
   addPart,
@@ -66,7 +105,14 @@ export type {
   Verdict,
   Weight,
 } from './solver/finding';
+export type { Limit as DimensionLimit, LimitStep } from './solver/limits/limit';
+export { type MountEnvelope, upgradeEnvelope } from './solver/limits/upgrade-envelope';
 export { createSolver, type Solver, solve } from './solver/solve';
+export { type Band, fitOfBand, type Kept } from './solver/stack-up/fit-verdict';
+export type { Kink } from './solver/stack-up/kinks';
+export { normalDensity } from './solver/stack-up/normal-distribution';
+export type { StackUp, StackUpTerm } from './solver/stack-up/stack-up';
+export { stackUpOf, stackUpsOf } from './solver/stack-up/stack-ups';
 export {
   type Bounds,
   boundsOfBoxes,
