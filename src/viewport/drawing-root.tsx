@@ -46,7 +46,7 @@ export function openDrawing(host: HTMLElement, hooks: DrawingHooks): DrawingRoot
     void root.configure({
       gl,
       frameloop: 'demand',
-      dpr: Math.min(MOST_PIXEL_RATIO, window.devicePixelRatio),
+      dpr: [1, MOST_PIXEL_RATIO],
       size: { width: session.screen.width, height: session.screen.height, top: 0, left: 0 },
       flat: true,
     });
