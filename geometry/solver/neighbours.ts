@@ -101,10 +101,11 @@ function neighbourOf(
   box: number,
   otherBox: number,
 ): Neighbour {
-  const found = { part: part.placed.id, direction: faceNameOf(face) };
-  if (box < 0) return found;
+  const direction = faceNameOf(face);
+  if (box < 0) return { part: part.placed.id, direction };
   return {
-    ...found,
+    part: part.placed.id,
+    direction,
     millimetres: distance,
     from: faceOf(scene, box, directions[face], 1),
     to: faceOf(scene, otherBox, directions[face], -1),

@@ -96,12 +96,20 @@ export function visitOverlaps(
   theirBounds: Float64Array,
   visit: (i: number, j: number) => void,
 ): void {
-  const { bounds } = packed;
-  for (const i of mine) {
-    if (axesInCommon(bounds, i * BOUNDS_STRIDE, theirBounds, 0) < 3) continue;
-    for (const j of theirs) {
-      if (axesInCommon(bounds, i * BOUNDS_STRIDE, bounds, j * BOUNDS_STRIDE) < 3) continue;
-      if (interiorsOverlap(packed, i, j)) visit(i, j);
+  const { bounds, aligned } = packed;
+  for (let m = 0; m < mine.length; m++) {
+    const i = mine[m]!;
+    const a = i * BOUNDS_STRIDE;
+    if (axesInCommon(bounds, a, theirBounds, 0) < 3) continue;
+    const [x0, y0, z0] = [bounds[a]! - TOUCHING, bounds[a + 1]! - TOUCHING, bounds[a + 2]! - TOUCHING];
+    const [x1, y1, z1] = [bounds[a + 3]! + TOUCHING, bounds[a + 4]! + TOUCHING, bounds[a + 5]! + TOUCHING];
+    for (let t = 0; t < theirs.length; t++) {
+      const j = theirs[t]!;
+      const b = j * BOUNDS_STRIDE;
+      if (bounds[b]! >= x1 || bounds[b + 3]! <= x0) continue;
+      if (bounds[b + 1]! >= y1 || bounds[b + 4]! <= y0) continue;
+      if (bounds[b + 2]! >= z1 || bounds[b + 5]! <= z0) continue;
+      if ((aligned[i] === 1 && aligned[j] === 1) || interiorsOverlap(packed, i, j)) visit(i, j);
     }
   }
 }
