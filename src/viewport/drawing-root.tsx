@@ -47,6 +47,11 @@ export function openDrawing(host: HTMLElement, hooks: DrawingHooks): DrawingRoot
       gl,
       frameloop: 'demand',
       dpr: [1, MOST_PIXEL_RATIO],
+      // While the camera moves, a fine screen is drawn at one pixel a point: see AdaptiveDpr in the sheet.
+      performance: {
+        min: 1 / Math.min(MOST_PIXEL_RATIO, Math.max(1, window.devicePixelRatio)),
+        debounce: 300,
+      },
       size: { width: session.screen.width, height: session.screen.height, top: 0, left: 0 },
       flat: true,
     });
@@ -54,6 +59,7 @@ export function openDrawing(host: HTMLElement, hooks: DrawingHooks): DrawingRoot
   configure();
   const store = root.render(<Sheet session={session} />);
   session.invalidate = () => store.getState().invalidate();
+  session.moving = () => store.getState().performance.regress();
   const pointer = new CanvasPointer(canvas, viewportActions(session, hooks.readOnly));
   const stopLooking = lookAtEachPlan(session);
   const resized = new ResizeObserver(configure);

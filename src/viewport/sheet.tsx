@@ -1,4 +1,5 @@
 /** The drawing inside the canvas: follows the stores, and draws a frame only when one of them has changed. */
+import { AdaptiveDpr } from '@react-three/drei/core/AdaptiveDpr';
 import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
 import { boundsOfBoxes, type Scene } from '../../geometry';
@@ -30,6 +31,7 @@ export function Sheet({ session }: { readonly session: ViewportSession }) {
   }, 1);
   return (
     <>
+      <AdaptiveDpr />
       {layers.meshes.map((mesh) => (
         <primitive key={mesh.uuid} object={mesh} dispose={null} />
       ))}

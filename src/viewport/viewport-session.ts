@@ -16,6 +16,8 @@ export class ViewportSession {
   readonly canvas: HTMLCanvasElement;
   /** Asks for a frame; set by the drawing root. */
   invalidate: () => void = () => undefined;
+  /** Says that the camera is under way, so that frames may be coarser for a moment; set by the drawing root. */
+  moving: () => void = () => undefined;
   screen: ScreenSize = { width: 1, height: 1 };
   insets: Insets = { top: 24, right: 24, bottom: 24, left: 24 };
   bounds: Bounds = noBounds;
@@ -37,6 +39,7 @@ export class ViewportSession {
     this.fitted = undefined;
     this.move = undefined;
     this.seen = sight;
+    this.moving();
     this.invalidate();
   }
 
