@@ -93,6 +93,44 @@ export {
   writePlan,
 } from './plan/read-plan';
 export type { PlacedPart, PlacementProblem, Scene, SceneBox, Seat } from './plan/scene';
+export {
+  type InsertionPath,
+  insertionPath,
+  type PathOptions,
+  type PathPlace,
+  type PathProof,
+  pathOfUnit,
+  poseOnPath,
+} from './solver/assembly/insertion-path';
+export {
+  type ChannelFill,
+  type LeadOptions,
+  type LeadPlan,
+  type RoutedLead,
+  routeLeads,
+} from './solver/assembly/leads/route-leads';
+export { buildMachine, type Machine, type MachineOptions } from './solver/assembly/machine/machine';
+export type { AssemblyUnit, UnitKind } from './solver/assembly/machine/unit';
+export {
+  type AssemblyOrder,
+  type AssemblyStep,
+  assemblyOrder,
+  type OrderOptions,
+  orderOfMachine,
+  type StepNeed,
+} from './solver/assembly/order/assembly-order';
+export type { KnotReport, NamedKnot } from './solver/assembly/order/knot-report';
+export type { Reason } from './solver/assembly/order/reasons';
+export { type ServiceEntry, serviceOfMachine, serviceOrder } from './solver/assembly/order/service-order';
+export {
+  type AssemblySheet,
+  assemblySheet,
+  type SheetOptions,
+  type SheetStep,
+  sheetOfOrder,
+} from './solver/assembly/sheet/assembly-sheet';
+export type { Change, FindingChange, MarginChange, ShelfPart } from './solver/change/change';
+export { waysToChange } from './solver/change/ways-to-change';
 export type {
   Clearance,
   Direction,
@@ -113,6 +151,7 @@ export type { Kink } from './solver/stack-up/kinks';
 export { normalDensity } from './solver/stack-up/normal-distribution';
 export type { StackUp, StackUpTerm } from './solver/stack-up/stack-up';
 export { stackUpOf, stackUpsOf } from './solver/stack-up/stack-ups';
+export { type Motion, poseAlong, type Slide, type Turn } from './space/motion';
 export {
   type Bounds,
   boundsOfBoxes,

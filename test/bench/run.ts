@@ -1,3 +1,4 @@
+import { runAssemblyBenches } from './assembly/run';
 import { runSolverBenches } from './solver/run';
 import { runSpaceBenches } from './space/run';
 import type { BenchOptions } from './table';
@@ -9,6 +10,7 @@ import type { BenchOptions } from './table';
 
 const suites: readonly { readonly name: string; readonly run: (options: BenchOptions) => Promise<void> }[] = [
   { name: 'space', run: runSpaceBenches },
+  { name: 'assembly', run: runAssemblyBenches },
   { name: 'solver', run: runSolverBenches },
 ];
 

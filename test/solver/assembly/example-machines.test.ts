@@ -36,7 +36,9 @@ describe('orders of the example plans, common practice, no source: none of it is
   it('demo and small: the 24-pin and processor leads are plugged before the supply slides home', () => {
     for (const { order } of [demo, small]) {
       // In demo the plate carries the supply home.
-      const home = order.steps.some((step) => step.unit === 'adapter' && step.with.includes('supply')) ? 'adapter' : 'supply';
+      const home = order.steps.some((step) => step.unit === 'adapter' && step.with.includes('supply'))
+        ? 'adapter'
+        : 'supply';
       expect(stepOf(order, 'board/plug main 24-pin')).toBeLessThan(stepOf(order, home));
       expect(stepOf(order, 'board/plug processor 8-pin')).toBeLessThan(stepOf(order, home));
     }
@@ -93,7 +95,11 @@ describe('orders of the example plans, common practice, no source: none of it is
     const service = new Map(serviceOrder(demo.scene).map((entry) => [entry.unit, entry]));
     expect(service.get('memory')).toMatchObject({ count: 0, covers: ['enclosure/side panel'] });
     // Sink, cooler and its fan stand over the drive on the board.
-    expect([...(service.get('drive')?.parts ?? [])].sort()).toEqual(['board/sink of m2 upper', 'cooler', 'cooler/front fan']);
+    expect([...(service.get('drive')?.parts ?? [])].sort()).toEqual([
+      'board/sink of m2 upper',
+      'cooler',
+      'cooler/front fan',
+    ]);
     expect(service.get('card')?.plugs).toEqual(['card/plug power 1']);
     for (const entry of service.values()) expect(entry.possible, entry.unit).toBe(true);
   });
