@@ -112,7 +112,10 @@ function keptPlacement(
   const carrierIndex = scene.indexById.get(placement.on);
   const carrier = carrierIndex === undefined ? undefined : scene.parts[carrierIndex];
   const mount = carrier?.model.mounts.find((candidate) => candidate.id === placement.mount);
-  const foot = mount && modelOf(spec).feet.find((candidate) => footFits(mount, candidate, placement.turn));
+  const fitting =
+    mount && modelOf(spec).feet.filter((candidate) => footFits(mount, candidate, placement.turn));
+  // A fan goes on blowing the way it did.
+  const foot = fitting?.find((candidate) => candidate.id === placement.foot) ?? fitting?.[0];
   const { foot: _, ...kept } = placement;
   if (foot) return { ...kept, foot: foot.id };
   const elsewhere = findMounts(scene, spec, id).find((candidate) => candidate.takenBy === undefined);

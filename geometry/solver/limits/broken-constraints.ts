@@ -75,7 +75,8 @@ function isBroken(
     widest = gap;
     elsewhere = facingGap(beside, from, to, direction);
   }
-  if (widest === Number.NEGATIVE_INFINITY) return false;
+  // Coming to face each other is not yet a change of the gap.
+  if (widest === Number.NEGATIVE_INFINITY || elsewhere === Number.NEGATIVE_INFINITY) return false;
   if (Math.abs(widest - elsewhere) < KEPT_MM) return false;
   return widest < wantedOf(scene.study, constraint, to) - KEPT_MM;
 }

@@ -14,6 +14,7 @@ import { facesOf, obstacleKey, obstacleOf } from './obstacle';
 import {
   type FoundLimit,
   FURTHEST_MM,
+  incurableOverlaps,
   LEAST_SIZE_MM,
   type LeaveOut,
   type Sense,
@@ -49,6 +50,10 @@ export interface Limit {
   readonly steps: readonly LimitStep[];
   /** Value that keeps the wanted gap whatever pieces one gets, mm; absent without a limit, or where none does. */
   readonly withTolerance?: number;
+  /** What the part overlaps whichever value the dimension takes, in words. */
+  readonly overlapsAnyway?: string;
+  /** What it cannot get clear of without running into something else, in words; there are no steps then. */
+  readonly neverClear?: string;
   /** Pieces that the dimension does not move and that are too near all the same, in words. */
   readonly staysNear?: string;
   /** The sheet contradicts itself before that: the last value that can be true, and the reason. */
@@ -72,13 +77,15 @@ export function limitOf(plan: Plan, part: string, path: string, sense: Limit['se
 export function limitIn(study: PlanStudy, id: string, path: string, sense: Limit['sense']): Limit {
   const scene = variedScene(study, id, path);
   const sign: Sense = sense === 'largest' ? 1 : -1;
-  const found = boundsOf(scene, sign);
-  const first = found[0]?.limit;
-  const steps = found.map(stepFrom);
+  const all = boundsOf(scene, sign);
+  const first = all[0]?.limit.cures ? all[0].limit : undefined;
+  const steps = first ? all.filter(({ limit }) => limit.cures).map(stepFrom) : [];
   const { title, datum, nominal } = dimensionAt(partAt(study, scene.part).placed.spec, path);
   const ownSheet = ownLimit(scene, first?.value, sign);
   const tolerant = first && valueWithTolerance(scene, first, sign);
   const staysNear = first && pieceThatStaysNear(first);
+  const overlapsAnyway = overlapOf(scene, sign);
+  const neverClear = all[0] && !all[0].limit.cures ? stepFrom(all[0]).binds : undefined;
   return {
     part: id,
     path,
@@ -88,9 +95,11 @@ export function limitIn(study: PlanStudy, id: string, path: string, sense: Limit
     standing: nominal,
     steps,
     ...(tolerant === undefined ? {} : { withTolerance: tolerant }),
+    ...(overlapsAnyway === undefined ? {} : { overlapsAnyway }),
+    ...(neverClear === undefined ? {} : { neverClear }),
     ...(staysNear === undefined ? {} : { staysNear }),
     ...(ownSheet === undefined ? {} : { ownSheet }),
-    sentence: sentenceOf(title, sense, steps, { ownSheet, staysNear }),
+    sentence: sentenceOf(title, sense, steps, { ownSheet, staysNear, overlapsAnyway, neverClear }),
   };
 }
 
@@ -143,6 +152,12 @@ function stepFrom({ limit: { scene, value, violation }, obstacles }: Bound): Lim
   };
 }
 
+/** What the part overlaps whichever value the dimension takes. */
+function overlapOf(scene: VariedScene, sense: Sense): string | undefined {
+  const [pair] = incurableOverlaps(scene, sense);
+  return pair && within(nameOf(scene.study, obstacleOf(scene, pair.constraint, pair.from, pair.to)));
+}
+
 /** Another box of the same part that keeps too small a gap to the binding one whatever the dimension. */
 function pieceThatStaysNear({ scene, value, violation }: FoundLimit): string | undefined {
   const { constraint, t } = violation;
@@ -187,25 +202,32 @@ const OWN_LIMIT_MM = 0.01;
 interface Caveats {
   readonly ownSheet: OwnLimit | undefined;
   readonly staysNear: string | undefined;
+  readonly overlapsAnyway: string | undefined;
+  readonly neverClear: string | undefined;
 }
 
 function sentenceOf(
   title: string,
   sense: Limit['sense'],
   steps: readonly LimitStep[],
-  { ownSheet: own, staysNear }: Caveats,
+  { ownSheet, staysNear, overlapsAnyway, neverClear }: Caveats,
 ): string {
-  const [first, ...behind] = steps;
   const most = sense === 'largest' ? 'at most' : 'at least';
-  if (own) return `${title} ${most} ${rounded(own.value, sense)} mm: ${own.reason}.`;
-  if (!first) return `${title}: nothing binds ${sense === 'largest' ? 'within 1 m' : 'down to nothing'}.`;
+  const but =
+    (staysNear === undefined ? '' : ` But ${staysNear} stays too near.`) +
+    (overlapsAnyway === undefined ? '' : ` But it overlaps ${overlapsAnyway} whatever this size.`);
+  if (neverClear !== undefined) return `${title}: no value gets clear of ${neverClear}.${but}`;
+  if (ownSheet) return `${title} ${most} ${rounded(ownSheet.value, sense)} mm: ${ownSheet.reason}.${but}`;
+  const [first, ...behind] = steps;
+  if (!first)
+    return `${title}: nothing binds ${sense === 'largest' ? 'within 1 m' : 'down to nothing'}.${but}`;
   const next = behind.map((step, index) => {
     const way = index === 0 ? 'without that' : 'and without that';
     return `; ${way} ${rounded(step.value, sense)} mm, then ${step.binds}`;
   });
-  const near = staysNear === undefined ? '' : ` But ${staysNear} stays too near.`;
   const kept = first.rule && first.wanted > 0 ? ` keeps the ${first.wanted.toFixed(1)} mm wanted` : ' fits';
-  return `${title} ${most} ${rounded(first.value, sense)} mm${kept}; ${first.binds} ${first.binds.includes(' and ') ? 'bind' : 'binds'}${next.join('')}.${near}`;
+  const binds = first.binds.includes(' and ') ? 'bind' : 'binds';
+  return `${title} ${most} ${rounded(first.value, sense)} mm${kept}; ${first.binds} ${binds}${next.join('')}.${but}`;
 }
 
 /** To a tenth on the safe side, so that what is promised does fit. */

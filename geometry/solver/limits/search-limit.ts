@@ -3,7 +3,7 @@
 import type { PackedBoxes } from '../../space/packed-boxes';
 import { type BrokenPair, findBroken, keyOfPair } from './broken-constraints';
 import { type Constraint, wantedOf } from './constraints';
-import { motionClasses, type StraightMotion, type Violation, violationsOf } from './first-violation';
+import { motionClasses, RESIZED, type StraightMotion, type Violation, violationsOf } from './first-violation';
 import type { VariedScene } from './varied-scene';
 
 /** 1 for the largest value, -1 for the smallest. */
@@ -21,6 +21,8 @@ export interface FoundLimit {
   readonly violation: Violation;
   /** All violations the same stretch foresees, the first first. */
   readonly ahead: readonly Violation[];
+  /** False where the value would cure what is broken as things stand, but breaks something else. */
+  readonly cures: boolean;
   /** The scene it was found in: that of the plan, or one re-opened where the body is built another way. */
   readonly scene: VariedScene;
 }
@@ -47,7 +49,8 @@ export function searchLimit(scene: VariedScene, sense: Sense, leaveOut: LeaveOut
   for (let count = 0; count < MOST_STRETCHES; count++) {
     const found = foresee(here, from, sense, leaveOut);
     if (!found || Math.abs(found.value - scene.standing) > FURTHEST_MM) return search.beforeEnd(from);
-    if (!search.isKept(found.value - sense * EITHER_SIDE_MM)) return search.between(from, found.value);
+    if (!search.isKept(found.value - sense * EITHER_SIDE_MM))
+      return found.violation.t < 0 ? { ...found, cures: false } : search.between(from, found.value);
     from = found.value + sense * EITHER_SIDE_MM;
     if (!search.isKept(from)) return found;
     // It came to nothing there: the body is built another way by now.
@@ -67,7 +70,7 @@ function foresee(
     ({ constraint, from, to }) => !leaveOut(scene, constraint, from, to),
   );
   const [violation] = ahead;
-  return violation && { value: value + sense * violation.t, violation, ahead, scene };
+  return violation && { value: value + sense * violation.t, violation, ahead, cures: true, scene };
 }
 
 /** Looks at the scene itself, with the dimension at one value after another. */
@@ -141,7 +144,7 @@ class Search {
     );
     const wanted = constraint.gap ? wantedOf(scene.study, constraint, to) : 0;
     const violation = same ?? { constraint, from, to, t: 0, wanted, axis: 0, up: true, slope: Number.NaN };
-    return { value, violation, ahead: [violation], scene };
+    return { value, violation, ahead: [violation], cures: true, scene };
   }
 }
 
@@ -152,12 +155,34 @@ const NEAR_MM = 1e-3;
 function incurablePairs(
   scene: VariedScene,
   { motion, movesLike, ahead }: Pick<Stretch, 'motion' | 'movesLike' | 'ahead'>,
-): ReadonlySet<string> {
+): ReadonlyMap<string, BrokenPair> {
   const curable = new Set(ahead.filter(({ t }) => t < 0).map((pair) => keyOfPair(scene, pair)));
-  const found = new Set<string>();
+  const found = new Map<string, BrokenPair>();
   findBroken(scene, { packed: motion.standing, beside: motion.stepped, movesLike }, (pair) => {
     const key = keyOfPair(scene, pair);
-    if (!curable.has(key)) found.add(key);
+    if (!curable.has(key)) found.set(key, pair);
+    return false;
+  });
+  return found;
+}
+
+/**
+ * Solids of the changing part that overlap others as things stand and that no value of the dimension frees. Of an
+ * enclosure only those count that the dimension moves: what goes on elsewhere in it is another matter.
+ */
+export function incurableOverlaps(scene: VariedScene, sense: Sense): readonly BrokenPair[] {
+  const { motion, ahead, incurable } = stretchFrom(scene, scene.standing, sense);
+  const { parts, boxes } = scene.study.scene;
+  const isOverlap = ({ constraint, from, to }: BrokenPair): boolean =>
+    constraint.gap === undefined &&
+    (constraint.fromPart === scene.part || constraint.toPart === scene.part) &&
+    [from, to].every((box) => boxes[box]?.body.role === 'solid');
+  if (parts[scene.part]?.kind === 'enclosure') return [...incurable.values()].filter(isOverlap);
+  const curable = new Set(ahead.filter(({ t }) => t < 0).map((pair) => keyOfPair(scene, pair)));
+  const movesLike = new Int32Array(motion.standing.count).fill(RESIZED);
+  const found: BrokenPair[] = [];
+  findBroken(scene, { packed: motion.standing, beside: motion.stepped, movesLike }, (pair) => {
+    if (isOverlap(pair) && !curable.has(keyOfPair(scene, pair))) found.push(pair);
     return false;
   });
   return found;
@@ -172,8 +197,8 @@ interface Stretch {
   readonly movesLike: Int32Array;
   /** The first first. */
   readonly ahead: readonly Violation[];
-  /** Keys of pairs that are broken at its start and that no value of this dimension cures. */
-  readonly incurable: ReadonlySet<string>;
+  /** Pairs that are broken at its start and that no value of this dimension cures, by their key. */
+  readonly incurable: ReadonlyMap<string, BrokenPair>;
 }
 
 const stretches = new WeakMap<VariedScene, Map<string, Stretch>>();
@@ -188,7 +213,7 @@ function stretchFrom(scene: VariedScene, value: number, sense: Sense): Stretch {
   const motion = motionFrom(scene, value, sense);
   const movesLike = motionClasses(motion);
   let ahead: readonly Violation[] | undefined;
-  let incurable: ReadonlySet<string> | undefined;
+  let incurable: ReadonlyMap<string, BrokenPair> | undefined;
   const made: Stretch = {
     motion,
     movesLike,

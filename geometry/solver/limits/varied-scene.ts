@@ -8,7 +8,7 @@ import { type OrientedBox, transformBox } from '../../space/oriented-box';
 import { PackedBoxes } from '../../space/packed-boxes';
 import { identityRotation } from '../../space/rotation';
 import { compareModels } from '../stack-up/changed-part';
-import { type PlanStudy, partAt, poseWith, studyOf } from '../stack-up/plan-study';
+import { type PlanStudy, partAt, poseWith } from '../stack-up/plan-study';
 import { type Constraint, constraintsOn } from './constraints';
 
 export interface SceneAtValue {
@@ -68,7 +68,7 @@ export function variedScene(study: PlanStudy, id: string, path: string): VariedS
     reopenedAt(value) {
       const before = reopened.get(value);
       if (before) return before;
-      const made = variedScene(studyOf(planAtValue(study.plan, id, path, value)), id, path);
+      const made = variedScene(study.studyOfOther(planAtValue(study.plan, id, path, value)), id, path);
       reopened.set(value, made);
       return made;
     },

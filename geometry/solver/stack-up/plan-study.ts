@@ -17,6 +17,8 @@ export interface PlanStudy {
   readonly scene: Scene;
   readonly parts: readonly ExaminedPart[];
   readonly solution: Solution;
+  /** The same questions about another plan, its parts called as they are here. */
+  studyOfOther(plan: Plan): PlanStudy;
   varied(part: number): VariedPart;
   /** As the plan shifts the part on its mount, in the frame of the mount. */
   shiftOf(part: number): Vector3;
@@ -35,8 +37,9 @@ export function studyOf(plan: Plan): PlanStudy {
 
 const NO_SHIFT: Vector3 = [0, 0, 0];
 
-function openStudy(plan: Plan): PlanStudy {
-  const scene = placePlan(plan);
+function openStudy(plan: Plan, labels?: ReadonlyMap<string, string>): PlanStudy {
+  const placed = placePlan(plan);
+  const scene = labels ? relabelled(placed, labels) : placed;
   const parts = examineParts(scene, []);
   const entries = scene.parts.map(({ id }) => plan.parts[id]);
   let solution: Solution | undefined;
@@ -48,6 +51,9 @@ function openStudy(plan: Plan): PlanStudy {
       solution ??= createSolver().solve(scene);
       return solution;
     },
+    studyOfOther(other) {
+      return openStudy(other, labels ?? new Map(scene.parts.map(({ id, label }) => [id, label])));
+    },
     varied(part) {
       const entry = entries[part];
       if (!entry) throw new RangeError(`the plan has no part number ${part}`);
@@ -57,6 +63,14 @@ function openStudy(plan: Plan): PlanStudy {
       const placement = entries[part]?.placement;
       return (placement && isSeated(placement) && placement.shift) || NO_SHIFT;
     },
+  };
+}
+
+/** Another part more or less must not turn 'Card' into 'Card 1'. */
+function relabelled(scene: Scene, labels: ReadonlyMap<string, string>): Scene {
+  return {
+    ...scene,
+    parts: scene.parts.map((part) => ({ ...part, label: labels.get(part.id) ?? part.label })),
   };
 }
 
