@@ -29,7 +29,7 @@ const follows = directions26.map((d) =>
 /** States opened for one lead before it counts as not found; our choice. */
 const MOST_STATES = 1_500_000;
 /** The estimate is pressed a little, which finds ways much sooner and hardly longer; they are pulled taut after. */
-const PRESSED = 1.3;
+const PRESSED = 1.7;
 /** What a turn costs, in cells. */
 const TURN_COST = 0.6;
 

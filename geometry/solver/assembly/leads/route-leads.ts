@@ -71,7 +71,7 @@ export interface LeadOptions {
 
 /** Cells behind the tray are liked, cells before fans are not. */
 const CHANNEL_WEIGHT = 0.85;
-const FAN_WEIGHT = 4;
+const FAN_WEIGHT = 2.5;
 /** A bundle keeps this much off solids besides its own half, mm. */
 const OFF_SOLIDS_MM = 1;
 const NEAR_ENDS_MM = 30;

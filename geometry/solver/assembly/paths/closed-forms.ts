@@ -1,6 +1,6 @@
 /**
- * Closed forms of motion, mm and degrees: what passes a corner, under a ceiling, through an opening. They say 'never'
- * where a search can only say 'not found'.
+ * Closed forms of motion, mm and degrees: what passes a corner, under a ceiling, through an opening: what the searches are
+ * checked against.
  */
 
 const DEGREES = 180 / Math.PI;
@@ -78,12 +78,4 @@ export function openingForRectangle(p: number, q: number, a: number): number {
 export function turnedExtents(length: number, width: number, degrees: number): readonly [number, number] {
   const [c, s] = [Math.abs(Math.cos(degrees / DEGREES)), Math.abs(Math.sin(degrees / DEGREES))];
   return [length * c + width * s, length * s + width * c];
-}
-
-/**
- * Whether a body that holds a ball of this diameter can never pass an opening a x b: at the moment its centre is in
- * the plane of the opening, the whole great circle has to be inside it.
- */
-export function neverPasses(ball: number, a: number, b: number): boolean {
-  return ball > Math.min(a, b);
 }
