@@ -28,15 +28,27 @@ describe('lengths of bent leads', () => {
   });
 
   it('a corner without room for its radius is told', () => {
-    const rounded = roundedLength(
+    // A square corner of radius R takes R of each piece beside it (R tan 45 degrees).
+    const short = roundedLength(
       [
         [0, 0, 0],
-        [50, 0, 0],
-        [50, 200, 0],
+        [30, 0, 0],
+        [30, 200, 0],
       ],
       40,
     );
-    expect(rounded.tight).toEqual([{ at: [50, 0, 0], fits: expect.closeTo(25, 9) }]);
+    expect(short.tight).toEqual([{ at: [30, 0, 0], fits: expect.closeTo(30, 9) }]);
+    // A piece of 50 between two corners leaves 25 for each.
+    const step = roundedLength(
+      [
+        [0, 0, 0],
+        [100, 0, 0],
+        [100, 50, 0],
+        [200, 50, 0],
+      ],
+      40,
+    );
+    expect(step.tight.map((corner) => corner.fits)).toEqual([expect.closeTo(25, 9), expect.closeTo(25, 9)]);
   });
 
   it.each([
