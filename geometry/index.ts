@@ -16,7 +16,6 @@ export type {
 export {
   type EstimateOptions,
   estimatePlan,
-  massEstimates,
   type PlanEstimates,
   type PowerDetail,
   type RunningDetail,
@@ -57,7 +56,8 @@ export { type OuterSize, outerSizeOf } from './parts/enclosure/outer-size';
 export type { EnclosureSpec } from './parts/enclosure/spec';
 export type { PartKind, PartSpec } from './parts/part-spec';
 export { partKinds, partSpecSchema } from './parts/part-spec';
-export { withStatement } from './parts/stated-dimensions/change-dimension';
+export { withDimension, withStatement } from './parts/stated-dimensions/change-dimension';
+export { dimensionAt, dimensionsOf, type PartDimension } from './parts/stated-dimensions/stated-dimensions';
 export { describeIssues } from './plan/describe-issues';
 export {
   addPart,
@@ -143,14 +143,22 @@ export type {
   Verdict,
   Weight,
 } from './solver/finding';
-export type { Limit as DimensionLimit, LimitStep } from './solver/limits/limit';
+export { type Limit as DimensionLimit, type LimitStep, limitOf } from './solver/limits/limit';
+export { limitsOf } from './solver/limits/limits-of-plan';
 export { type MountEnvelope, upgradeEnvelope } from './solver/limits/upgrade-envelope';
 export { createSolver, type Solver, solve } from './solver/solve';
+export { type FaceStackUp, type PointedFace, stackUpBetween } from './solver/stack-up/face-stack-up';
 export { type Band, fitOfBand, type Kept } from './solver/stack-up/fit-verdict';
 export type { Kink } from './solver/stack-up/kinks';
 export { normalDensity } from './solver/stack-up/normal-distribution';
 export type { StackUp, StackUpTerm } from './solver/stack-up/stack-up';
 export { stackUpOf, stackUpsOf } from './solver/stack-up/stack-ups';
+export {
+  allWorthMeasuring,
+  type Measurement,
+  type WorthMeasuring,
+  worthMeasuring,
+} from './solver/stack-up/worth-measuring';
 export { type Motion, poseAlong, type Slide, type Turn } from './space/motion';
 export {
   type Bounds,

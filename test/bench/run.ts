@@ -1,5 +1,7 @@
 import { runAssemblyBenches } from './assembly/run';
+import { runEstimateBenches } from './estimates/run';
 import { runSolverBenches } from './solver/run';
+import { runStackUpBenches } from './solver/stack-up';
 import { runSpaceBenches } from './space/run';
 import type { BenchOptions } from './table';
 
@@ -12,6 +14,8 @@ const suites: readonly { readonly name: string; readonly run: (options: BenchOpt
   { name: 'space', run: runSpaceBenches },
   { name: 'assembly', run: runAssemblyBenches },
   { name: 'solver', run: runSolverBenches },
+  { name: 'stack-up', run: runStackUpBenches },
+  { name: 'estimates', run: runEstimateBenches },
 ];
 
 const wanted = process.argv.slice(2).filter((argument) => !argument.startsWith('--'));
