@@ -25,7 +25,7 @@ import { type FanPoint, fanPoints } from './running/fan-points';
 import { type Run, runMachine } from './running/run';
 import { runningEstimates } from './running/running-estimates';
 import { beatingFans } from './running/sound-figures';
-import { stillAirAssumptions, stillAirFigure } from './running/still-air';
+import { stillAirAssumptions, stillAirModel } from './running/still-air';
 import type { SoundSource } from './sound/sources';
 import { topicAnswer } from './topic-answer';
 
@@ -84,10 +84,8 @@ export function estimatePlan(
 ): PlanEstimates {
   const power = powerEstimates(plan, scene, profile, bands);
   const running = runningEstimates(plan, scene, profile, bands);
-  const still = estimatesOf(
-    (values) => [stillAirFigure(plan, scene, profile, values)],
-    bands ? stillAirAssumptions : [],
-  );
+  const stillAir = stillAirModel(plan, scene, profile);
+  const still = estimatesOf((values) => [stillAir(values)], bands ? stillAirAssumptions : []);
   const mass = massEstimates(plan, scene, bands);
   const money = estimatesOf(() => moneyFigures(plan, scene, today), []);
   const topics = {
@@ -142,8 +140,7 @@ function powerEstimates(plan: Plan, scene: Scene, profile: Profile, bands: boole
   };
 }
 
-/** Mass, standing, carrying and size alone. */
-export function massEstimates(plan: Plan, scene: Scene, bands = true): readonly Estimate[] {
+function massEstimates(plan: Plan, scene: Scene, bands: boolean): readonly Estimate[] {
   return estimatesOf((values) => massFigures(plan, scene, values), bands ? idsOf(massAssumptions) : []);
 }
 

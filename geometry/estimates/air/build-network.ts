@@ -14,6 +14,7 @@ import type { HeatPath } from './carry-heat';
 import type { DeviceRatings } from './device-ratings';
 import type { Device, OutletShare, Stream } from './devices';
 import { curveAtSpeed, curvesInSeries, type FanCurve } from './fan-curve';
+import { finLosses } from './fin-losses';
 import { type AirLink, openingLaw } from './link-law';
 import type { MachineAir } from './machine-air';
 import { heightOf } from './machine-space';
@@ -323,31 +324,4 @@ class Builder {
       warm: (rises, room) => this.warm(rises, room),
     };
   }
-}
-
-/** Depths that the assumed losses of fins and cores are stated for, mm. */
-const FIN_DEPTH = 50;
-const CORE_DEPTH = 27;
-
-/**
- * Loss of the fins and cores of a stream: at 1 m/s before them half grows with the flow and half with its square, as
- * between plates a few millimetres apart at these speeds; in proportion to the depth.
- */
-export function finLosses(
-  { fins, core }: Pick<Stream, 'fins' | 'core'>,
-  values: AssumptionValues,
-  density: number,
-): { linear: number; quadratic: number } {
-  let linear = 0;
-  let quadratic = 0;
-  for (const [place, loss, depth] of [
-    [fins, values.finLoss, FIN_DEPTH],
-    [core, values.coreLoss, CORE_DEPTH],
-  ] as const) {
-    if (!place || !(place.area > 0)) continue;
-    const half = (loss * (place.depth / depth)) / 2;
-    linear += half / place.area;
-    quadratic += (half * (density / makersAirDensity.value)) / place.area ** 2;
-  }
-  return { linear, quadratic };
 }

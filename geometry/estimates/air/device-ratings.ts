@@ -1,10 +1,10 @@
 /** Curves and rated flows of the devices of a machine, each worked out once for a set of assumption values. */
 import { makersAirDensity } from '../../standards/standard-atmosphere';
 import type { AssumptionValues } from '../assumptions';
-import { finLosses } from './build-network';
 import type { Device, FanPlace, Stream } from './devices';
 import { curvesInSeries, type FanCurve } from './fan-curve';
 import { curveOf } from './fan-ratings';
+import { finLosses } from './fin-losses';
 import { flowAt } from './link-law';
 
 export interface DeviceRatings {

@@ -1,6 +1,5 @@
 /** The curve of one fan at top speed, from its sheet or, where that is silent, from what its frame usually does. */
 import { type Dimension, nominal } from '../../parts/dimension';
-import type { PlacedPart } from '../../plan/scene';
 import { typicalFan } from '../../standards/typical-fans';
 import type { AssumptionValues } from '../assumptions';
 import type { EstimateInput } from '../estimate';
@@ -100,9 +99,4 @@ export function curveOf(place: FanPlace, values: AssumptionValues): FanCurve {
   if (kind === 'card') return discFan(place, values.cardFlowPerArea, values.cardPressure);
   if (kind === 'supply') return discFan(place, values.supplyFlowPerArea, values.supplyPressure);
   return ratedFrameFan(place, values).curve;
-}
-
-/** Whether a part moves air with fans whose sheet is asked. */
-export function hasFrameFans(part: PlacedPart): boolean {
-  return part.kind === 'fan' || part.kind === 'cooler';
 }

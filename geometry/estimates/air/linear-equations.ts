@@ -1,34 +1,50 @@
 /** Dense linear equations, row by row in one array; the systems of a machine's air have some forty unknowns. */
 
 /**
- * Solves A x = b for a symmetric positive definite A (Cholesky); A and b are overwritten, b becomes x. Returns false
- * when A is not positive definite.
+ * Solves A x = b for a symmetric positive definite A (Cholesky); A and b are overwritten, b becomes x. Rows are worked
+ * from their first entry that is not zero, which neighbouring cells keep near the diagonal. Returns false when A is
+ * not positive definite.
  */
 export function solveSymmetric(matrix: Float64Array, right: Float64Array): boolean {
   const n = right.length;
-  for (let j = 0; j < n; j++) {
-    let diagonal = matrix[j * n + j] ?? 0;
-    for (let k = 0; k < j; k++) diagonal -= (matrix[j * n + k] ?? 0) ** 2;
-    if (!(diagonal > 0)) return false;
-    const root = Math.sqrt(diagonal);
-    matrix[j * n + j] = root;
-    for (let i = j + 1; i < n; i++) {
-      let sum = matrix[i * n + j] ?? 0;
-      for (let k = 0; k < j; k++) sum -= (matrix[i * n + k] ?? 0) * (matrix[j * n + k] ?? 0);
-      matrix[i * n + j] = sum / root;
+  const first = firstEntries(matrix, n);
+  for (let i = 0; i < n; i++) {
+    const row = i * n;
+    const from = first[i] ?? 0;
+    for (let j = from; j < i; j++) {
+      const other = j * n;
+      let sum = matrix[row + j] ?? 0;
+      for (let k = Math.max(from, first[j] ?? 0); k < j; k++)
+        sum -= (matrix[row + k] ?? 0) * (matrix[other + k] ?? 0);
+      matrix[row + j] = sum / (matrix[other + j] ?? 1);
     }
+    let diagonal = matrix[row + i] ?? 0;
+    for (let k = from; k < i; k++) {
+      const entry = matrix[row + k] ?? 0;
+      diagonal -= entry * entry;
+    }
+    if (!(diagonal > 0)) return false;
+    matrix[row + i] = Math.sqrt(diagonal);
   }
   for (let i = 0; i < n; i++) {
     let sum = right[i] ?? 0;
-    for (let k = 0; k < i; k++) sum -= (matrix[i * n + k] ?? 0) * (right[k] ?? 0);
+    for (let k = first[i] ?? 0; k < i; k++) sum -= (matrix[i * n + k] ?? 0) * (right[k] ?? 0);
     right[i] = sum / (matrix[i * n + i] ?? 1);
   }
   for (let i = n - 1; i >= 0; i--) {
-    let sum = right[i] ?? 0;
-    for (let k = i + 1; k < n; k++) sum -= (matrix[k * n + i] ?? 0) * (right[k] ?? 0);
-    right[i] = sum / (matrix[i * n + i] ?? 1);
+    const value = (right[i] ?? 0) / (matrix[i * n + i] ?? 1);
+    right[i] = value;
+    for (let k = first[i] ?? 0; k < i; k++) right[k] = (right[k] ?? 0) - (matrix[i * n + k] ?? 0) * value;
   }
   return true;
+}
+
+function firstEntries(matrix: Float64Array, n: number): Int32Array {
+  return Int32Array.from({ length: n }, (_, i) => {
+    let column = 0;
+    while (column < i && matrix[i * n + column] === 0) column++;
+    return column;
+  });
 }
 
 /** L and U of a square matrix in one array, with the order of its rows. */

@@ -37,6 +37,9 @@ const BALANCED = 1e-9;
 /** Steps smaller than this share of the flows change nothing. */
 const STEADY = 1e-10;
 
+/** Steps smaller than this share of the flows need no check. */
+const NEAR = 1e-3;
+
 const MOST_ITERATIONS = 100;
 
 /** Sum of flows below which everything stands still, m3/s: less than half a litre an hour. */
@@ -188,8 +191,10 @@ class Search {
       far = Math.max(far, Math.abs(step[i] ?? 0));
       through += Math.abs(flows[i] ?? 0) + Math.abs(step[i] ?? 0);
     }
-    // Flows that do not balance yet cannot be compared: the first step is taken whole and makes them balance.
-    const share = this.balanced ? this.shareOfStep(falls) : 1;
+    // Flows that do not balance yet cannot be compared: the first step is taken whole and makes them balance. Steps
+    // this small are within reach of Newton's own convergence.
+    const isWhole = !this.balanced || far < NEAR * through;
+    const share = isWhole ? 1 : this.shareOfStep(falls);
     for (let i = 0; i < flows.length; i++) flows[i] = (flows[i] ?? 0) + share * (step[i] ?? 0);
     this.balanced = true;
     return far / Math.max(through, STANDSTILL);

@@ -7,9 +7,10 @@ import type { MachineAir } from '../air/machine-air';
 import type { AssumptionValues } from '../assumptions';
 import { firstSupply } from '../power/connectors';
 import { type Demand, demandsOf } from '../power/demand';
-import { heatsAtLoad, lossAt } from '../power/power-figures';
+import { heatsAtLoad } from '../power/power-figures';
+import { lossAt } from '../power/wall-figures';
 import { caseFanShares, circumstancesOf, type Profile } from '../profile';
-import type { Question } from './settle';
+import type { Question } from './question';
 
 export function questionOf(
   plan: Plan,

@@ -2,17 +2,10 @@
 import { nominal } from '../../parts/dimension';
 import type { PlacedPart } from '../../plan/scene';
 import { cellNode } from '../air/build-network';
+import { processorCooling, processorTemperature } from './controls';
 import { cardCooling, standingResistance } from './cooling-paths';
-import {
-  coolerOf,
-  deviceFor,
-  flowShare,
-  intakeRise,
-  processorCooling,
-  processorTemperature,
-  type Question,
-  type Settled,
-} from './settle';
+import { coolerOf, deviceFor, flowShare, intakeRise } from './heat-in-place';
+import type { Question, Settled } from './question';
 
 export interface PartTemperature {
   readonly part: PlacedPart;

@@ -5,12 +5,12 @@ import type { Plan } from '../../plan/plan-schema';
 import type { Scene } from '../../plan/scene';
 import type { AssumptionValues } from '../assumptions';
 import type { EstimateInput, Figure, Limit } from '../estimate';
-import { circumstancesOf, type Load, loadShares, type Profile } from '../profile';
+import { type Load, loadShares, type Profile } from '../profile';
 import { type CardPower, cardPowers, firstSupply } from './connectors';
 import { type Demand, demandsOf, type Rail } from './demand';
-import { inputPower, supplyLoss } from './efficiency';
 import { durationName, type ExcursionRow, excursionRows, ridesLargerExcursions } from './excursions';
 import { suggestRating } from './supply-rating';
+import { type PowerContext, wallFigures } from './wall-figures';
 
 export interface PowerModel {
   readonly figures: readonly Figure[];
@@ -47,7 +47,7 @@ export function powerModel(plan: Plan, scene: Scene, profile: Profile, values: A
   const heats = heatsAtLoad(demands, profile.load, values);
   const missing = demands.flatMap((demand) => demand.missing);
   const inputs = demands.flatMap((demand) => demand.inputs);
-  const context: Context = { demands, rated, missing, inputs, values };
+  const context: PowerContext = { demands, rated, missing, inputs, values };
   return {
     demands,
     rows,
@@ -65,14 +65,6 @@ export function powerModel(plan: Plan, scene: Scene, profile: Profile, values: A
   };
 }
 
-interface Context {
-  readonly demands: readonly Demand[];
-  readonly rated: number | undefined;
-  readonly missing: readonly string[];
-  readonly inputs: readonly EstimateInput[];
-  readonly values: AssumptionValues;
-}
-
 function ratingLimit(rated: number | undefined, share = 1): { limit?: Limit } {
   if (rated === undefined) return {};
   const from =
@@ -80,7 +72,7 @@ function ratingLimit(rated: number | undefined, share = 1): { limit?: Limit } {
   return { limit: { kind: 'at most', value: rated * share, from } };
 }
 
-function sustainedFigure({ demands, rated, missing, inputs, values }: Context): Figure {
+function sustainedFigure({ demands, rated, missing, inputs, values }: PowerContext): Figure {
   return {
     id: 'power sustained',
     topic: 'power',
@@ -96,7 +88,7 @@ function sustainedFigure({ demands, rated, missing, inputs, values }: Context): 
   };
 }
 
-function partFigures({ demands }: Context): readonly Figure[] {
+function partFigures({ demands }: PowerContext): readonly Figure[] {
   return demands.map(({ part, sustained, missing, inputs }) => ({
     id: `power of ${part.id}`,
     topic: 'power',
@@ -112,7 +104,7 @@ function partFigures({ demands }: Context): readonly Figure[] {
 
 const rails: readonly Rail[] = ['12 V', '5 V', '3.3 V'];
 
-function railFigures({ demands, missing }: Context): readonly Figure[] {
+function railFigures({ demands, missing }: PowerContext): readonly Figure[] {
   return rails.map((rail) => ({
     id: `power rail ${rail}`,
     topic: 'power',
@@ -132,7 +124,7 @@ function railFigures({ demands, missing }: Context): readonly Figure[] {
   }));
 }
 
-function excursionFigure({ rated, missing, inputs }: Context, row: ExcursionRow): Figure {
+function excursionFigure({ rated, missing, inputs }: PowerContext, row: ExcursionRow): Figure {
   const name = durationName(row.microseconds);
   const continuous = !Number.isFinite(row.microseconds);
   return {
@@ -197,7 +189,7 @@ function cardFigures(power: CardPower): readonly Figure[] {
   ];
 }
 
-function suggestionFigure({ demands, missing, inputs, values }: Context): Figure {
+function suggestionFigure({ demands, missing, inputs, values }: PowerContext): Figure {
   const suggestion = suggestRating(demands, values.extrasWatts, values.supplyReserve);
   return {
     id: 'power suggested rating',
@@ -213,87 +205,4 @@ function suggestionFigure({ demands, missing, inputs, values }: Context): Figure
       : 'Sustained load within the reserve and every short peak within the excursion table.',
     inputs,
   };
-}
-
-type Supply = Parameters<typeof supplyLoss>[1];
-
-function wallFigures(
-  { missing, inputs, values }: Context,
-  plan: Plan,
-  profile: Profile,
-  heats: ReadonlyMap<string, number>,
-  spec: { readonly watts: Parameters<typeof nominal>[0]; readonly grade?: Supply } | undefined,
-): readonly Figure[] {
-  const { mains } = circumstancesOf(plan, profile, values);
-  const output = [...heats.values()].reduce((sum, watts) => sum + watts, values.extrasWatts);
-  const absent = { because: 'the plan has no supply' };
-  const loss = spec && lossAt(spec, output, mains, values);
-  const wall = loss === undefined ? undefined : output + loss;
-  const known = (value: number | undefined) => (value === undefined ? absent : { value });
-  const formulaOfLoss =
-    'A curve through the certified points of the efficiency level, read at the load; what is lost stays in the supply as heat.';
-  const gradeMissing =
-    spec && spec.grade === undefined
-      ? [...missing, 'the sheet of the supply states no efficiency level']
-      : missing;
-  const shared = { topic: 'power', missing: gradeMissing, inputs } as const;
-  return [
-    {
-      ...shared,
-      id: 'power at load',
-      title: `Power of all parts at this load (${profile.load})`,
-      unit: 'W',
-      value: output,
-      formula: 'Each part at its share for this load, added up.',
-    },
-    {
-      ...shared,
-      id: 'power supply loss',
-      title: 'Heat left in the supply',
-      unit: 'W',
-      ...known(loss),
-      formula: formulaOfLoss,
-    },
-    {
-      ...shared,
-      id: 'power efficiency',
-      title: 'Efficiency of the supply at this load',
-      unit: '%',
-      ...known(wall && (100 * output) / wall),
-      formula: 'What comes out over what goes in.',
-    },
-    {
-      ...shared,
-      id: 'power wall',
-      title: 'Power from the wall',
-      unit: 'W',
-      ...known(wall && inputPower(output, output / wall)),
-      formula: 'What comes out of the supply over its efficiency.',
-    },
-    ...([115, 230] as const).map((volts): Figure => {
-      const lossThere = spec && lossAt(spec, output, volts, values);
-      const drawn = lossThere === undefined ? undefined : (output + lossThere) / (volts * values.powerFactor);
-      return {
-        ...shared,
-        id: `power current ${volts} V`,
-        title: `Current at ${volts} V`,
-        unit: 'A',
-        ...known(drawn),
-        formula: 'Power from the wall over voltage and power factor.',
-      };
-    }),
-  ];
-}
-
-/** Loss of a supply in W at an output and mains voltage. */
-export function lossAt(
-  spec: { readonly watts: Parameters<typeof nominal>[0]; readonly grade?: Supply },
-  output: number,
-  mains: 115 | 230,
-  values: AssumptionValues,
-): number {
-  return supplyLoss(nominal(spec.watts), spec.grade, output, mains, {
-    certified: values.lossOverCertified,
-    unstated: values.lossWithoutLevel,
-  });
 }

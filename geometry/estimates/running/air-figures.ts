@@ -5,7 +5,7 @@ import { ROOM } from '../air/build-network';
 import type { Device } from '../air/devices';
 import { ratedFrameFan } from '../air/fan-ratings';
 import type { EstimateInput, Figure } from '../estimate';
-import { flowOf, heatLeaving } from '../heat/settle';
+import { flowOf, heatLeaving } from '../heat/heat-in-place';
 import type { Run } from './run';
 
 /** Flows between room and machine, m3/s: through fans, and through openings and seams, each way. */

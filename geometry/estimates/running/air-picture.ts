@@ -3,7 +3,7 @@ import { transformDirection, transformPoint } from '../../space/transform';
 import { normalise, subtract, type Vector3 } from '../../space/vector';
 import { SECONDS_PER_HOUR } from '../air/air-laws';
 import { cellNode, ROOM } from '../air/build-network';
-import { flowOf } from '../heat/settle';
+import { flowOf } from '../heat/heat-in-place';
 import { exchangeOf } from './air-figures';
 import type { Run } from './run';
 

@@ -1,6 +1,6 @@
 /** Who breathes whose exhaust: what every source adds to the air at every intake, K. Exact, for the model is linear. */
 import { risesOf } from '../air/carry-heat';
-import { heatsByNode, intakeRise } from '../heat/settle';
+import { heatsByNode, intakeRise } from '../heat/heat-in-place';
 import type { Run } from './run';
 
 export interface Breath {

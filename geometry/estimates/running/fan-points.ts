@@ -3,7 +3,7 @@
 import { makersAirDensity } from '../../standards/standard-atmosphere';
 import { SECONDS_PER_HOUR } from '../air/air-laws';
 import { curveAtSpeed, curvesInSeries, type FanCurve, pressureAt } from '../air/fan-curve';
-import { flowOf } from '../heat/settle';
+import { flowOf } from '../heat/heat-in-place';
 import type { Run } from './run';
 
 export interface CurveSample {

@@ -2,7 +2,7 @@
 
 import type { Plan } from '../../plan/plan-schema';
 import type { EstimateInput, Figure } from '../estimate';
-import { intakeRise } from '../heat/settle';
+import { intakeRise } from '../heat/heat-in-place';
 import type { PartTemperature } from '../heat/temperatures';
 import { circumstancesOf, type Profile } from '../profile';
 import type { Run } from './run';

@@ -1,7 +1,6 @@
 /** Air, heat and sound as estimates: one balance for each assumption varied, shared by all three. */
 import type { Plan } from '../../plan/plan-schema';
 import type { Scene } from '../../plan/scene';
-import { airAssumptions } from '../air/air-assumptions';
 import {
   type AssumptionId,
   type AssumptionValues,
@@ -11,7 +10,6 @@ import {
 } from '../assumptions';
 import { estimatesOf } from '../banded';
 import type { Estimate, Figure } from '../estimate';
-import { heatAssumptions } from '../heat/heat-assumptions';
 import { massAssumptions } from '../mass/mass-assumptions';
 import type { Profile } from '../profile';
 import { soundAssumptions } from '../sound/sound-assumptions';
@@ -107,6 +105,3 @@ function relevant(plan: Plan, { question }: Run): readonly AssumptionId[] {
   const out = new Set(without.flatMap(([present, ids]) => (present ? [] : ids)));
   return runningAssumptions.filter((id) => !out.has(id) && id in assumptions);
 }
-
-/** The tables that a running machine rests on, for a list of assumptions. */
-export const runningTables = { ...airAssumptions, ...heatAssumptions, ...soundAssumptions };
