@@ -27,7 +27,15 @@ export default defineConfig({
   base: './',
   plugins: [react(), loosenPolicyWhileDeveloping()],
   // Nothing is inlined: the policy lets in neither fonts nor scripts from data addresses.
-  build: { target: 'es2022', assetsInlineLimit: 0 },
+  build: {
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    rolldownOptions: {
+      // The kernel does nothing when it is loaded, so what only a worker or a later view asks of it need not be in the
+      // first load though all of it goes through one door.
+      treeshake: { moduleSideEffects: [{ test: /\/geometry\//, sideEffects: false }] },
+    },
+  },
   worker: { format: 'es' },
   preview: { port: 4173, strictPort: true },
   test: {

@@ -4,6 +4,7 @@ import { flushSync } from 'react-dom';
 import { ClientPage } from '../views/client/client-page';
 import { Drawing } from './drawing';
 import { onLightSheet, takePicture } from './take-picture';
+import { useStudy } from './use-study';
 
 interface ClientScreenProps {
   readonly onTakeCopy: () => void;
@@ -13,6 +14,7 @@ interface ClientScreenProps {
 export function ClientScreen(props: ClientScreenProps) {
   const [picture, setPicture] = useState<string>();
   const image = useRef<HTMLImageElement>(null);
+  useStudy();
   const print = useCallback(async () => {
     await onLightSheet(async () => {
       const taken = await takePicture();

@@ -5,6 +5,7 @@ import { TopBar } from '../views/top-bar/top-bar';
 import { Drawing } from './drawing';
 import { NarrowPanels } from './narrow-panels';
 import { useKeys } from './use-keys';
+import { useStudy } from './use-study';
 import { LeftPanel, RightPanel } from './wide-panels';
 import './plan-screen.css';
 
@@ -12,6 +13,7 @@ export function PlanScreen() {
   const [keysShown, setKeysShown] = useState(false);
   const narrow = useMediaQuery('(max-width: 720px)');
   useKeys(() => setKeysShown(true));
+  useStudy();
   return (
     <div className="plan-screen">
       <TopBar keysShown={keysShown} onShowKeys={setKeysShown} />

@@ -1,6 +1,8 @@
-/** One clearance: the number, the two faces that set it, the direction, the gap wanted. */
+/** One clearance: the number, the sum behind it, the two faces that set it, the direction, the gap wanted. */
+import { lazy, Suspense } from 'react';
 import type { Clearance } from '../../../geometry';
 import { editPlan } from '../../store/plan-store';
+import { bandAbout, useStackUp } from '../../store/study-store';
 import { usePlanStore, useSolutionStore } from '../../store/use-store';
 import { FitMark } from '../../ui/fit-mark';
 import { NumberField } from '../../ui/number-field';
@@ -10,11 +12,19 @@ import { PartLinks } from '../part-details/part-links';
 import { directionWords } from './direction-words';
 import { faceWords } from './face-words';
 
+const WhatToChange = lazy(() =>
+  import('../what-to-change/what-to-change').then((module) => ({ default: module.WhatToChange })),
+);
+const StackUpSection = lazy(() =>
+  import('../stack-up/stack-up-section').then((module) => ({ default: module.StackUpSection })),
+);
+
 export function ClearanceCard({ clearance }: { readonly clearance: Clearance }) {
   const scene = useSolutionStore((state) => state.scene);
   const readOnly = usePlanStore((state) => state.readOnly);
   const { title, towards, millimetres, wanted, rule } = clearance;
-  const mark = clearanceMark(clearance);
+  const stackUp = useStackUp(clearance.id);
+  const mark = clearanceMark(clearance, stackUp && bandAbout(clearance, stackUp));
   const want = (value: number) => editPlan((plan) => ({ ...plan, gaps: { ...plan.gaps, [rule]: value } }));
   return (
     <article className="card" aria-label="Selected clearance">
@@ -25,6 +35,10 @@ export function ClearanceCard({ clearance }: { readonly clearance: Clearance }) 
         <FitMark {...mark} worded />
       </div>
       <p>{clearance.sentence}</p>
+      <Suspense fallback={<p className="quiet">Looking for the dimensions behind it…</p>}>
+        <StackUpSection clearance={clearance} />
+      </Suspense>
+      {clearance.limit !== undefined && <p className="limit">{clearance.limit}</p>}
       <dl className="card-faces">
         <dt>Gap</dt>
         <dd className="number">{formatMillimetres(millimetres)} mm</dd>
@@ -47,6 +61,11 @@ export function ClearanceCard({ clearance }: { readonly clearance: Clearance }) 
             onChange={want}
           />
         </section>
+      )}
+      {!readOnly && millimetres < wanted && (
+        <Suspense>
+          <WhatToChange key={clearance.id} target={clearance.id} parts={clearance.parts} />
+        </Suspense>
       )}
       <PartLinks ids={clearance.parts} />
     </article>

@@ -1,12 +1,17 @@
 /** Every clearance a builder asks for, tightest first. Choosing a row puts its dimension line in the drawing. */
 import { memo } from 'react';
 import type { Clearance } from '../../../geometry';
-import { useSolutionStore, useViewStore } from '../../store/use-store';
+import { bandAbout, useStackUp } from '../../store/study-store';
+import { usePlanStore, useSolutionStore, useViewStore } from '../../store/use-store';
 import { selectClearance } from '../../store/view-store';
 import { FitMark } from '../../ui/fit-mark';
 import { GapBar } from '../../ui/gap-bar';
 import { formatMillimetres } from '../../ui/numbers';
+import { AssemblyButton } from '../assembly-sheet/assembly-button';
+import { EstimatesButton } from '../estimates/estimates-button';
 import { clearanceMark } from '../findings/weight-tone';
+import { MeasureListButton } from '../measure-list/measure-list-button';
+import { EnvelopeButton } from '../upgrade-envelope/envelope-button';
 import './clearance-table.css';
 
 interface RowProps {
@@ -16,7 +21,9 @@ interface RowProps {
 
 const ClearanceRow = memo(function ClearanceRow({ clearance, chosen }: RowProps) {
   const { title, towards, millimetres, wanted, id } = clearance;
-  const { tone, word } = clearanceMark(clearance);
+  const stackUp = useStackUp(id);
+  const band = stackUp && bandAbout(clearance, stackUp);
+  const { tone, word } = clearanceMark(clearance, band);
   const choose = () => selectClearance(chosen ? undefined : id);
   return (
     <tr className={`clearance-row ${tone}`} data-chosen={chosen} onClick={choose}>
@@ -34,7 +41,8 @@ const ClearanceRow = memo(function ClearanceRow({ clearance, chosen }: RowProps)
         </button>
       </th>
       <td className="bar-cell">
-        <GapBar millimetres={millimetres} wanted={wanted} tone={tone} />
+        <GapBar millimetres={millimetres} wanted={wanted} tone={tone} band={band} />
+        {stackUp && <span className="plus-minus">± {formatMillimetres(stackUp.rss)}</span>}
       </td>
       <td className="number">
         <span className="gap-value">
@@ -53,30 +61,39 @@ const ClearanceRow = memo(function ClearanceRow({ clearance, chosen }: RowProps)
 export function ClearanceTable() {
   const clearances = useSolutionStore((state) => state.solution.clearances);
   const selected = useViewStore((state) => state.selectedClearance);
+  const readOnly = usePlanStore((state) => state.readOnly);
   if (clearances.length === 0)
     return <p className="empty">No clearances yet: place a board, a cooler, a card.</p>;
   return (
-    <table className="clearances">
-      <caption className="unseen">Clearances in millimetres, tightest first</caption>
-      <thead>
-        <tr>
-          <th scope="col" className="clearance-heading">
-            Between
-          </th>
-          <th scope="col" className="clearance-heading bar-cell">
-            <span className="unseen">Bar</span>
-          </th>
-          <th scope="col" className="clearance-heading number">
-            Gap, mm
-            <span className="unseen"> and wanted gap</span>
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {clearances.map((clearance) => (
-          <ClearanceRow key={clearance.id} clearance={clearance} chosen={clearance.id === selected} />
-        ))}
-      </tbody>
-    </table>
+    <>
+      <table className="clearances">
+        <caption className="unseen">Clearances in millimetres, tightest first</caption>
+        <thead>
+          <tr>
+            <th scope="col" className="clearance-heading">
+              Between
+            </th>
+            <th scope="col" className="clearance-heading bar-cell">
+              <span className="unseen">Bar and tolerance</span>
+            </th>
+            <th scope="col" className="clearance-heading number">
+              Gap, mm
+              <span className="unseen"> and wanted gap</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {clearances.map((clearance) => (
+            <ClearanceRow key={clearance.id} clearance={clearance} chosen={clearance.id === selected} />
+          ))}
+        </tbody>
+      </table>
+      <div className="clearance-tools">
+        <EnvelopeButton />
+        <AssemblyButton />
+        <EstimatesButton />
+        {!readOnly && <MeasureListButton />}
+      </div>
+    </>
   );
 }

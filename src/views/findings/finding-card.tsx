@@ -1,6 +1,7 @@
 /** One finding: the sentence, the number, the faces, what could be done. */
+import { lazy, Suspense } from 'react';
 import type { Finding } from '../../../geometry';
-import { useSolutionStore } from '../../store/use-store';
+import { usePlanStore, useSolutionStore } from '../../store/use-store';
 import { FitMark } from '../../ui/fit-mark';
 import { formatMillimetres } from '../../ui/numbers';
 import { directionWords } from '../clearances/direction-words';
@@ -8,8 +9,13 @@ import { faceWords } from '../clearances/face-words';
 import { PartLinks } from '../part-details/part-links';
 import { weightTone } from './weight-tone';
 
+const WhatToChange = lazy(() =>
+  import('../what-to-change/what-to-change').then((module) => ({ default: module.WhatToChange })),
+);
+
 export function FindingCard({ finding }: { readonly finding: Finding }) {
   const scene = useSolutionStore((state) => state.scene);
+  const readOnly = usePlanStore((state) => state.readOnly);
   const { weight, kind, sentence, millimetres, volume, escape: wayFree, faces, waysOut, parts } = finding;
   return (
     <article className="card" aria-label="Selected finding">
@@ -51,6 +57,11 @@ export function FindingCard({ finding }: { readonly finding: Finding }) {
             ))}
           </ul>
         </section>
+      )}
+      {!readOnly && weight !== 'note' && (
+        <Suspense>
+          <WhatToChange key={finding.id} target={finding.id} parts={parts} />
+        </Suspense>
       )}
       <PartLinks ids={parts} />
     </article>
