@@ -32,6 +32,15 @@ describe.each(names)('%s', (name) => {
     expect((byAir + throughWalls) / put).toBeCloseTo(1, 9);
   });
 
+  it('holds the card where its control aims, or at an end of its fans', () => {
+    const { state, temperatures } = run(placed, 'game');
+    const card = temperatures.find(({ part }) => part.kind === 'card');
+    const share = state.shares.get('card') ?? Number.NaN;
+    const { cardTarget, cardLeastSpeed } = middleValues;
+    if (share > cardLeastSpeed && share < 1) expect(card?.celsius).toBeCloseTo(cardTarget, 1);
+    else expect((card?.celsius ?? 0) > cardTarget).toBe(share >= 1);
+  });
+
   it('shares every rise out among the sources without a rest', () => {
     const { question, state } = run(placed, 'game');
     const whole = new Float64Array(state.network.nodes);

@@ -142,6 +142,11 @@ describe('laws of a link', () => {
     );
   });
 
+  it('a fan with nothing in its way moves its free flow', () => {
+    for (const free of [0.0089, 0.0123, 60 * CFM])
+      expect(flowAt({ from: 0, to: 1, ...bare, fan: straightCurve(free, 57) }, 0) / free).toBeCloseTo(1, 9);
+  });
+
   it('refuses a curve whose pressure does not fall', () => {
     expect(() => curveThrough([{ flow: 0, pressure: 1 }])).toThrow(RangeError);
     expect(() =>
