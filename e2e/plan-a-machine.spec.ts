@@ -100,7 +100,7 @@ test('a card too long clashes: verdict, finding and hatched overlap; undo takes 
 });
 
 test('the plan with faults shows its overlap hatched in place', async ({ page }) => {
-  await openExample(page, 'A machine with three faults');
+  await openExample(page, 'Wheelhouse renderer, first sketch');
   await expect(verdictOf(page)).toContainText('overlaps memory 1 by 7.3 mm');
   await expectDrawnCanvas(page);
   const { lines, stripes } = await readSignal(page);
