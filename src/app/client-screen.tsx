@@ -3,6 +3,7 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { ClientPage } from '../views/client/client-page';
 import { Drawing } from './drawing';
+import { OpenSheet } from './open-sheet';
 import { onLightSheet, takePicture } from './take-picture';
 import { useStudy } from './use-study';
 
@@ -36,6 +37,7 @@ export function ClientScreen(props: ClientScreenProps) {
     <ClientPage {...props} onPrint={() => void print()}>
       <Drawing readOnly />
       {picture !== undefined && <img ref={image} className="print-picture" src={picture} alt="" />}
+      <OpenSheet />
     </ClientPage>
   );
 }

@@ -4,6 +4,7 @@ import { useMediaQuery } from '../ui/use-media-query';
 import { TopBar } from '../views/top-bar/top-bar';
 import { Drawing } from './drawing';
 import { NarrowPanels } from './narrow-panels';
+import { OpenSheet } from './open-sheet';
 import { useKeys } from './use-keys';
 import { useStudy } from './use-study';
 import { LeftPanel, RightPanel } from './wide-panels';
@@ -28,6 +29,7 @@ export function PlanScreen() {
           <RightPanel />
         </>
       )}
+      <OpenSheet />
     </div>
   );
 }

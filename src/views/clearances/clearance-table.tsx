@@ -1,6 +1,7 @@
 /** Every clearance a builder asks for, tightest first. Choosing a row puts its dimension line in the drawing. */
 import { memo } from 'react';
 import type { Clearance } from '../../../geometry';
+import { openSheet } from '../../store/sheet-store';
 import { bandAbout, useStackUp } from '../../store/study-store';
 import { usePlanStore, useSolutionStore, useViewStore } from '../../store/use-store';
 import { selectClearance } from '../../store/view-store';
@@ -10,8 +11,6 @@ import { formatMillimetres } from '../../ui/numbers';
 import { AssemblyButton } from '../assembly-sheet/assembly-button';
 import { EstimatesButton } from '../estimates/estimates-button';
 import { clearanceMark } from '../findings/weight-tone';
-import { MeasureListButton } from '../measure-list/measure-list-button';
-import { EnvelopeButton } from '../upgrade-envelope/envelope-button';
 import './clearance-table.css';
 
 interface RowProps {
@@ -89,10 +88,16 @@ export function ClearanceTable() {
         </tbody>
       </table>
       <div className="clearance-tools">
-        <EnvelopeButton />
+        <button type="button" className="button small" onClick={() => openSheet('upgrade envelope')}>
+          What would still go here
+        </button>
         <AssemblyButton />
         <EstimatesButton />
-        {!readOnly && <MeasureListButton />}
+        {!readOnly && (
+          <button type="button" className="button small" onClick={() => openSheet('measure list')}>
+            Measure these
+          </button>
+        )}
       </div>
     </>
   );

@@ -1,0 +1,22 @@
+/** The sheet over the plan, whichever is open; none is loaded before it is asked for. */
+import { lazy, Suspense } from 'react';
+import { closeSheet, useOpenSheet } from '../store/sheet-store';
+
+const EnvelopeDialog = lazy(() =>
+  import('../views/upgrade-envelope/envelope-dialog').then((module) => ({ default: module.EnvelopeDialog })),
+);
+const MeasureListDialog = lazy(() =>
+  import('../views/measure-list/measure-list-dialog').then((module) => ({
+    default: module.MeasureListDialog,
+  })),
+);
+
+export function OpenSheet() {
+  const open = useOpenSheet();
+  return (
+    <Suspense>
+      {open === 'upgrade envelope' && <EnvelopeDialog onClose={closeSheet} />}
+      {open === 'measure list' && <MeasureListDialog onClose={closeSheet} />}
+    </Suspense>
+  );
+}
