@@ -1,0 +1,122 @@
+/** Estimates in the words of the screen. */
+import {
+  type AssumptionEffect,
+  type Estimate,
+  type EstimateInput,
+  type EstimateUnit,
+  type Load,
+  type Standing,
+  type TopicEstimates,
+  type WishRow,
+  writeValue,
+} from '../../../geometry';
+import type { EstimatesAnswer } from '../../workers/estimates-request';
+
+export const loadNames: Readonly<Record<Load, string>> = {
+  idle: 'Idle',
+  game: 'Game',
+  render: 'Render',
+  worst: 'Worst case',
+};
+
+export const standingWords: Readonly<Record<Standing, string>> = {
+  met: 'within its limit',
+  perhaps: 'perhaps within its limit',
+  'not met': 'outside its limit',
+  unknown: 'limit unchecked',
+  'no limit': '',
+};
+
+const MINUS = '\u2212';
+
+/** With a true minus. */
+export function numberText(value: number, unit: EstimateUnit): string {
+  return writeValue(value, unit).replace('-', MINUS);
+}
+
+/** After a number, with the space before it; money takes the currency of the brief. */
+export function unitText(unit: EstimateUnit, currency = ''): string {
+  switch (unit) {
+    case 'count':
+    case 'times':
+      return '';
+    case 'deg':
+      return '°';
+    case 'money':
+      return currency === '' ? '' : ` ${currency}`;
+    case 'money/l':
+      return currency === '' ? ' per litre' : ` ${currency} per litre`;
+    default:
+      return ` ${unit}`;
+  }
+}
+
+/** '402 W'; 'unknown' where there is no value. */
+export function valueText({ value, unit }: Estimate, currency: string): string {
+  return value === undefined ? 'unknown' : `${numberText(value, unit)}${unitText(unit, currency)}`;
+}
+
+/** '375 to 431 W, an estimate'; without a band when nothing assumed moves the figure. */
+export function bandText({ value, low, high, unit }: Estimate, currency: string): string {
+  if (value === undefined || low === undefined || high === undefined) return '';
+  const [lowest, highest] = [numberText(low, unit), numberText(high, unit)];
+  if (lowest === highest) return 'an estimate';
+  return `${lowest} to ${highest}${unitText(unit, currency)}, an estimate`;
+}
+
+const sourceWords: Readonly<Record<EstimateInput['source'], string>> = {
+  plan: 'from the plan',
+  brief: 'from the brief',
+  derived: 'estimated itself',
+  assumed: 'assumed',
+  sheet: 'from its sheet',
+  standard: 'from a standard',
+  measured: 'measured',
+};
+
+/** 'room: 21 °C, from the brief' */
+export function inputText({ name, value, unit, source, note }: EstimateInput, currency: string): string {
+  const unitPart =
+    unit === 'm' || unit === 'K/W' || unit === 'GB'
+      ? ` ${unit}`
+      : unit === undefined
+        ? ''
+        : unitText(unit, currency);
+  const told = note === undefined ? '' : ` (${note})`;
+  return `${name}: ${value}${unitPart}, ${sourceWords[source]}${told}`;
+}
+
+/** 'at its lowest −12 W, at its highest +15 W' */
+export function effectText(
+  { atLow, atHigh }: AssumptionEffect,
+  unit: EstimateUnit,
+  currency: string,
+): string {
+  const signed = (change: number) => {
+    const text = numberText(Math.abs(change), unit);
+    return `${change < 0 ? MINUS : '+'}${text}${unitText(unit, currency)}`;
+  };
+  return `at its lowest ${signed(atLow)}, at its highest ${signed(atHigh)}`;
+}
+
+/** The line of a topic; where the machine cannot be run, the reason that air gives holds for heat and sound too. */
+export function topicLine({ answer, estimates }: TopicEstimates, topics: EstimatesAnswer['topics']): string {
+  // Sums of typed amounts carry no band, and so no word of their own that they are estimates.
+  if (answer !== '') return /estimate|unknown, because/.test(answer) ? answer : `${answer} An estimate.`;
+  const silent =
+    estimates.find(({ unknown }) => unknown !== undefined) ??
+    topics.air.estimates.find(({ id, unknown }) => id === 'air drawn in' && unknown !== undefined);
+  if (silent?.unknown === undefined) return 'Unknown, because no part of the plan says anything about it.';
+  return `${silent.unknown.charAt(0).toUpperCase()}${silent.unknown.slice(1)}.`;
+}
+
+/** '3 met, 1 perhaps, 1 not met, 2 unknown, by estimate.' */
+export function wishesLine(wishes: readonly WishRow[]): string {
+  if (wishes.length === 0) return 'The brief asks for nothing that an estimate could answer.';
+  const count = (standing: WishRow['standing']) => wishes.filter((wish) => wish.standing === standing).length;
+  const parts = (['met', 'perhaps', 'not met', 'unknown'] as const).flatMap((standing) => {
+    const many = count(standing);
+    return many === 0 && standing === 'perhaps' ? [] : [`${many} ${standing}`];
+  });
+  return `${parts.join(', ')}, by estimate.`;
+}

@@ -1,0 +1,79 @@
+/** What the plan would draw, blow, heat, sound, weigh and cost at a load, as a sheet that can be printed. */
+import { useRef, useState } from 'react';
+import { type Load, loads } from '../../../geometry';
+import { useSolutionStore } from '../../store/use-store';
+import { Dialog } from '../../ui/dialog';
+import { useLightPaper } from '../../ui/use-light-paper';
+import { loadNames } from './estimate-words';
+import { EstimatesSheet } from './estimates-sheet';
+import { useEstimates } from './use-estimates';
+import './estimates.css';
+
+export function EstimatesDialog({ onClose }: { readonly onClose: () => void }) {
+  const plan = useSolutionStore((state) => state.plan);
+  const [load, setLoad] = useState<Load>('game');
+  const { answer, busy, problem, askAgain } = useEstimates(plan, load);
+  const sheet = useRef<HTMLDivElement>(null);
+  useLightPaper();
+  const unfold = (open: boolean) => {
+    for (const details of sheet.current?.querySelectorAll('details') ?? []) details.open = open;
+  };
+  const shown = answer !== undefined && !answer.empty;
+  return (
+    <Dialog title="Estimates" onClose={onClose} wide>
+      <div className="dialog-body estimates" aria-busy={busy} ref={sheet}>
+        <p>
+          <strong>{plan.name}</strong>
+          {plan.revision !== undefined && `, revision ${plan.revision}`}
+          {plan.brief?.client !== undefined && `, for ${plan.brief.client}`}
+          <span className="estimates-load-printed">. Load: {loadNames[answer?.load ?? load]}</span>
+        </p>
+        <div className="estimates-loads">
+          <fieldset className="buttons" aria-label="Load">
+            {loads.map((one) => (
+              <button
+                key={one}
+                type="button"
+                className="button small"
+                aria-pressed={one === load}
+                onClick={() => setLoad(one)}
+              >
+                {loadNames[one]}
+              </button>
+            ))}
+          </fieldset>
+          <p className="quiet" role="status">
+            {busy && (answer ? `Working out ${loadNames[load]}…` : 'Working it out…')}
+          </p>
+        </div>
+        <p className="quiet">
+          Every figure here is an estimate from a model with stated assumptions, not a measurement and no
+          certificate. The band behind a figure says how far the assumptions can move it.
+        </p>
+        {problem !== undefined && (
+          <div className="estimates-problem">
+            <p className="fault">This could not be worked out: {problem}.</p>
+            <button type="button" className="button small" onClick={askAgain}>
+              Try again
+            </button>
+          </div>
+        )}
+        {answer?.empty && (
+          <p>There is nothing to estimate yet: place an enclosure, a board and a supply, and come back.</p>
+        )}
+        {shown && <EstimatesSheet answer={answer} currency={plan.brief?.currency?.trim() ?? ''} />}
+      </div>
+      <div className="dialog-actions">
+        <button type="button" className="button plain" disabled={!shown} onClick={() => unfold(true)}>
+          Unfold all
+        </button>
+        <button type="button" className="button plain" disabled={!shown} onClick={() => unfold(false)}>
+          Fold all
+        </button>
+        <button type="button" className="button" disabled={!shown || busy} onClick={() => window.print()}>
+          Print
+        </button>
+      </div>
+    </Dialog>
+  );
+}
