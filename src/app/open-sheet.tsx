@@ -2,6 +2,9 @@
 import { lazy, Suspense } from 'react';
 import { closeSheet, useOpenSheet } from '../store/sheet-store';
 
+const AssemblyDialog = lazy(() =>
+  import('../views/assembly-sheet/assembly-dialog').then((module) => ({ default: module.AssemblyDialog })),
+);
 const EnvelopeDialog = lazy(() =>
   import('../views/upgrade-envelope/envelope-dialog').then((module) => ({ default: module.EnvelopeDialog })),
 );
@@ -17,6 +20,7 @@ export function OpenSheet() {
     <Suspense>
       {open === 'upgrade envelope' && <EnvelopeDialog onClose={closeSheet} />}
       {open === 'measure list' && <MeasureListDialog onClose={closeSheet} />}
+      {open === 'assembly sheet' && <AssemblyDialog onClose={closeSheet} />}
     </Suspense>
   );
 }

@@ -1,18 +1,10 @@
 /** Opens the assembly sheet; nothing of it is loaded before that. */
-import { lazy, Suspense, useState } from 'react';
-
-const AssemblyDialog = lazy(() =>
-  import('./assembly-dialog').then((module) => ({ default: module.AssemblyDialog })),
-);
+import { openSheet } from '../../store/sheet-store';
 
 export function AssemblyButton() {
-  const [open, setOpen] = useState(false);
   return (
-    <>
-      <button type="button" className="button small" onClick={() => setOpen(true)}>
-        Assembly sheet
-      </button>
-      <Suspense>{open && <AssemblyDialog onClose={() => setOpen(false)} />}</Suspense>
-    </>
+    <button type="button" className="button small" onClick={() => openSheet('assembly sheet')}>
+      Assembly sheet
+    </button>
   );
 }
