@@ -69,7 +69,7 @@ function MeasurementRow({ measurement }: { readonly measurement: Measurement }) 
         <span className="number">{formatMillimetres(measurement.nominal)}</span>
         <span className="term-source quiet">
           {worthWords(measurement)}
-          {datum !== undefined && `. ${datum}`}
+          {datum !== undefined && `; ${datum}`}
         </span>
       </button>
       {open && <MeasureForm dimension={measurement} onDone={() => setOpen(false)} />}

@@ -17,7 +17,13 @@ export function EnvelopeDialog({ onClose }: { readonly onClose: () => void }) {
   useLightPaper();
   return (
     <Dialog title="What would still go here" onClose={onClose} wide>
-      <div className="dialog-body envelope" aria-busy={busy}>
+      <section
+        className="dialog-body envelope"
+        aria-label="Largest sizes"
+        aria-busy={busy}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be within reach of the keyboard.
+        tabIndex={0}
+      >
         <p className="envelope-plan">
           <strong>{plan.name}</strong>
           {plan.revision !== undefined && `, revision ${plan.revision}`}
@@ -30,7 +36,7 @@ export function EnvelopeDialog({ onClose }: { readonly onClose: () => void }) {
         {problem !== undefined && <p className="fault">This could not be worked out: {problem}.</p>}
         {!answer && busy && <p role="status">Trying every mount…</p>}
         {answer && <EnvelopeTable mounts={answer} />}
-      </div>
+      </section>
       <div className="dialog-actions">
         <button type="button" className="button" disabled={!answer} onClick={() => window.print()}>
           Print
