@@ -3,7 +3,7 @@ import { facingGap } from '../../space/facing-gap';
 import type { PackedBoxes } from '../../space/packed-boxes';
 import { interiorsOverlap } from '../../space/separation';
 import { type Constraint, wantedOf } from './constraints';
-import { RESIZED } from './first-violation';
+import { RESIZED } from './motion';
 import type { VariedScene } from './varied-scene';
 
 /** Roundoff of a gap that is kept exactly, mm. */
@@ -34,6 +34,7 @@ export interface Looked {
   readonly packed: PackedBoxes;
   readonly beside: PackedBoxes;
   readonly movesLike: Int32Array;
+  readonly constraints: readonly Constraint[];
 }
 
 /**
@@ -42,10 +43,10 @@ export interface Looked {
  */
 export function findBroken(
   scene: VariedScene,
-  { packed, beside, movesLike }: Looked,
+  { packed, beside, movesLike, constraints }: Looked,
   stop: (pair: BrokenPair) => boolean,
 ): BrokenPair | undefined {
-  for (const constraint of scene.constraints) {
+  for (const constraint of constraints) {
     for (const from of constraint.fromBoxes) {
       for (const to of constraint.toBoxes) {
         if (movesLike[from] === movesLike[to] && movesLike[from] !== RESIZED) continue;

@@ -8,6 +8,7 @@ import { applies } from '../measure-clearances';
 import { boxesMeant } from '../picked-boxes';
 import { directionsOf } from '../rule-directions';
 import type { PlanStudy } from '../stack-up/plan-study';
+import { RESIZED } from './motion';
 
 /** Between boxes of two parts; numbers into `Scene.boxes`. */
 export interface Constraint {
@@ -19,22 +20,15 @@ export interface Constraint {
   readonly gap?: { readonly rule: ClearanceRule; readonly directions: readonly Vector3[] };
 }
 
-/**
- * Between `changed`, with all it carries, and every other part of the plan. What stands on the same mount of it moves
- * together and is left out.
- */
-export function constraintsOn(
-  study: PlanStudy,
-  changed: number,
-  changing: ReadonlySet<number>,
-): readonly Constraint[] {
-  const mounts = study.parts.map((part) => mountOn(study, changed, part));
+/** Between all parts that move against each other; `movesLike` gives each box its class of motion. */
+export function constraintsOn(study: PlanStudy, movesLike: Int32Array): readonly Constraint[] {
+  const classes = study.parts.map((part) => motionOfPart(part, movesLike));
   const found: Constraint[] = [];
   for (const first of study.parts) {
     for (const second of study.parts) {
-      if (first === second || !(changing.has(first.index) || changing.has(second.index))) continue;
-      const mount = mounts[first.index];
-      if (mount !== undefined && mount === mounts[second.index]) continue;
+      if (first === second) continue;
+      const motion = classes[first.index];
+      if (motion !== RESIZED && motion === classes[second.index]) continue;
       found.push(...gapsBetween(study, first, second), ...spacesKept(study, first, second));
       if (first.index < second.index) found.push(...solidsApart(study, first, second));
     }
@@ -42,11 +36,11 @@ export function constraintsOn(
   return found;
 }
 
-/** The mount of `carrier` by which a part hangs on it, directly or not. */
-function mountOn(study: PlanStudy, carrier: number, part: ExaminedPart): string | undefined {
-  const step = part.chain.findIndex((link) => link.carrier === carrier);
-  if (step < 0) return undefined;
-  return (step === 0 ? part.placed : study.scene.parts[part.chain[step - 1]?.carrier ?? -1])?.seat?.mount;
+/** The class that all boxes of a part share; `RESIZED` when they do not move as one. */
+function motionOfPart({ placed }: ExaminedPart, movesLike: Int32Array): number {
+  const end = placed.firstBox + placed.model.boxes.length;
+  const [first = RESIZED, ...others] = movesLike.subarray(placed.firstBox, end);
+  return others.every((motion) => motion === first) ? first : RESIZED;
 }
 
 function gapsBetween(study: PlanStudy, first: ExaminedPart, second: ExaminedPart): readonly Constraint[] {

@@ -7,13 +7,7 @@ import { CONTACT_TOLERANCE_MM } from '../../space/tolerance';
 import type { Vector3 } from '../../space/vector';
 import type { PlanStudy } from '../stack-up/plan-study';
 import { type Constraint, wantedOf } from './constraints';
-
-/** Faces at two values of the dimension, `step` apart. */
-export interface StraightMotion {
-  readonly standing: PackedBoxes;
-  readonly stepped: PackedBoxes;
-  readonly step: number;
-}
+import { RESIZED, STILL, type StraightMotion } from './motion';
 
 export interface Violation {
   readonly constraint: Constraint;
@@ -33,8 +27,6 @@ export interface Violation {
 const AXES = [0, 1, 2] as const;
 const SENSES = [true, false] as const;
 
-/** Slower than this is standing still: roundoff over a step. */
-const STILL = 1e-9;
 /** Closer than this to where it stands, a violation begins there. */
 const HERE_MM = 1e-7;
 
@@ -144,30 +136,4 @@ function worldAxis([x, y, z]: Vector3): { axis: 0 | 1 | 2; up: boolean } | undef
   if (y === 0 && z === 0) return { axis: 0, up: x > 0 };
   if (x === 0 && z === 0) return { axis: 1, up: y > 0 };
   return x === 0 && y === 0 ? { axis: 2, up: z > 0 } : undefined;
-}
-
-/** Class of boxes that change their size, each in its own way. */
-export const RESIZED = -1;
-/** Class of boxes that do not move. */
-export const STANDING = 0;
-
-/** By box: boxes of one class move alike and keep their distances. */
-export function motionClasses({ standing, stepped }: StraightMotion): Int32Array {
-  const classes = new Int32Array(standing.count);
-  const known = new Map<string, number>();
-  for (let box = 0; box < standing.count; box++) {
-    const at = box * BOUNDS_STRIDE;
-    const by = (k: number): number => (stepped.bounds[at + k] ?? 0) - (standing.bounds[at + k] ?? 0);
-    const [x, y, z] = [by(0), by(1), by(2)];
-    const keepsSize =
-      Math.abs(by(3) - x) < STILL && Math.abs(by(4) - y) < STILL && Math.abs(by(5) - z) < STILL;
-    if (!keepsSize) classes[box] = RESIZED;
-    else if (Math.abs(x) + Math.abs(y) + Math.abs(z) > STILL) {
-      const key = `${x.toFixed(8)} ${y.toFixed(8)} ${z.toFixed(8)}`;
-      const found = known.get(key) ?? known.size + 1;
-      known.set(key, found);
-      classes[box] = found;
-    }
-  }
-  return classes;
 }

@@ -1,9 +1,11 @@
 /** How far one dimension can go before a constraint breaks. */
 
 import type { PackedBoxes } from '../../space/packed-boxes';
+import { partAt } from '../stack-up/plan-study';
 import { type BrokenPair, findBroken, keyOfPair } from './broken-constraints';
-import { type Constraint, wantedOf } from './constraints';
-import { motionClasses, RESIZED, type StraightMotion, type Violation, violationsOf } from './first-violation';
+import { type Constraint, constraintsOn, wantedOf } from './constraints';
+import { type Violation, violationsOf } from './first-violation';
+import { motionClasses, RESIZED, type StraightMotion } from './motion';
 import type { VariedScene } from './varied-scene';
 
 /** 1 for the largest value, -1 for the smallest. */
@@ -94,10 +96,10 @@ class Search {
     const { incurable } = stretchFrom(this.scene, this.scene.standing, sense);
     const isRebuilt = this.scene.at(value).isRebuilt;
     const scene = isRebuilt ? this.scene.reopenedAt(value) : this.scene;
-    const { motion, movesLike } = stretchFrom(scene, scene.standing, sense);
+    const { motion, movesLike, constraints } = stretchFrom(scene, scene.standing, sense);
     const looked = isRebuilt
-      ? { packed: motion.standing, beside: motion.stepped, movesLike }
-      : { packed: scene.at(value).packed, beside: motion.standing, movesLike };
+      ? { packed: motion.standing, beside: motion.stepped, movesLike, constraints }
+      : { packed: scene.at(value).packed, beside: motion.standing, movesLike, constraints };
     const pair = findBroken(
       scene,
       looked,
@@ -154,11 +156,11 @@ const NEAR_MM = 1e-3;
 
 function incurablePairs(
   scene: VariedScene,
-  { motion, movesLike, ahead }: Pick<Stretch, 'motion' | 'movesLike' | 'ahead'>,
+  { motion, movesLike, constraints, ahead }: Omit<Stretch, 'incurable'>,
 ): ReadonlyMap<string, BrokenPair> {
   const curable = new Set(ahead.filter(({ t }) => t < 0).map((pair) => keyOfPair(scene, pair)));
   const found = new Map<string, BrokenPair>();
-  findBroken(scene, { packed: motion.standing, beside: motion.stepped, movesLike }, (pair) => {
+  findBroken(scene, { packed: motion.standing, beside: motion.stepped, movesLike, constraints }, (pair) => {
     const key = keyOfPair(scene, pair);
     if (!curable.has(key)) found.set(key, pair);
     return false;
@@ -179,9 +181,13 @@ export function incurableOverlaps(scene: VariedScene, sense: Sense): readonly Br
     [from, to].every((box) => boxes[box]?.body.role === 'solid');
   if (parts[scene.part]?.kind === 'enclosure') return [...incurable.values()].filter(isOverlap);
   const curable = new Set(ahead.filter(({ t }) => t < 0).map((pair) => keyOfPair(scene, pair)));
-  const movesLike = new Int32Array(motion.standing.count).fill(RESIZED);
+  const { firstBox, model } = partAt(scene.study, scene.part).placed;
+  // As if the whole part moved against all others.
+  const movesLike = new Int32Array(motion.standing.count);
+  movesLike.fill(RESIZED, firstBox, firstBox + model.boxes.length);
+  const constraints = constraintsOn(scene.study, movesLike);
   const found: BrokenPair[] = [];
-  findBroken(scene, { packed: motion.standing, beside: motion.stepped, movesLike }, (pair) => {
+  findBroken(scene, { packed: motion.standing, beside: motion.stepped, movesLike, constraints }, (pair) => {
     if (isOverlap(pair) && !curable.has(keyOfPair(scene, pair))) found.push(pair);
     return false;
   });
@@ -195,6 +201,7 @@ function hasTurned({ aligned }: PackedBoxes): boolean {
 interface Stretch {
   readonly motion: StraightMotion;
   readonly movesLike: Int32Array;
+  readonly constraints: readonly Constraint[];
   /** The first first. */
   readonly ahead: readonly Violation[];
   /** Pairs that are broken at its start and that no value of this dimension cures, by their key. */
@@ -214,11 +221,13 @@ function stretchFrom(scene: VariedScene, value: number, sense: Sense): Stretch {
   const movesLike = motionClasses(motion);
   let ahead: readonly Violation[] | undefined;
   let incurable: ReadonlyMap<string, BrokenPair> | undefined;
+  const constraints = constraintsOn(scene.study, movesLike);
   const made: Stretch = {
     motion,
     movesLike,
+    constraints,
     get ahead() {
-      ahead ??= violationsAhead(scene, motion, movesLike).filter(
+      ahead ??= violationsAhead(scene, made).filter(
         // What no size at all would cure is not this dimension's to cure.
         ({ t }) => value + sense * t >= LEAST_SIZE_MM,
       );
@@ -235,10 +244,9 @@ function stretchFrom(scene: VariedScene, value: number, sense: Sense): Stretch {
 
 function violationsAhead(
   scene: VariedScene,
-  motion: StraightMotion,
-  movesLike: Int32Array,
+  { motion, movesLike, constraints }: Pick<Stretch, 'motion' | 'movesLike' | 'constraints'>,
 ): readonly Violation[] {
-  return scene.constraints
+  return constraints
     .flatMap((constraint) => violationsOf(scene.study, constraint, motion, movesLike))
     .sort((a, b) => a.t - b.t);
 }

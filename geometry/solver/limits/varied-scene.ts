@@ -9,7 +9,6 @@ import { PackedBoxes } from '../../space/packed-boxes';
 import { identityRotation } from '../../space/rotation';
 import { compareModels } from '../stack-up/changed-part';
 import { type PlanStudy, partAt, poseWith } from '../stack-up/plan-study';
-import { type Constraint, constraintsOn } from './constraints';
 
 export interface SceneAtValue {
   /** All boxes, in the order of the scene. */
@@ -26,8 +25,6 @@ export interface VariedScene {
   readonly standing: number;
   /** The part and all that it carries. */
   readonly changing: ReadonlySet<number>;
-  /** What must hold between the changing parts and all others. */
-  readonly constraints: readonly Constraint[];
   at(value: number): SceneAtValue;
   /** The plan placed anew with the value, for where the body is built another way. */
   reopenedAt(value: number): VariedScene;
@@ -44,17 +41,12 @@ export function variedScene(study: PlanStudy, id: string, path: string): VariedS
   );
   const known = new Map<number, SceneAtValue>();
   const reopened = new Map<number, VariedScene>();
-  let constraints: readonly Constraint[] | undefined;
   return {
     study,
     part,
     path,
     standing,
     changing,
-    get constraints() {
-      constraints ??= constraintsOn(study, part, changing);
-      return constraints;
-    },
     at(value) {
       const before = known.get(value);
       if (before) return before;

@@ -1,8 +1,7 @@
 /** A plan with other values for some of its dimensions. */
-import { buildPart } from '../../parts/build-part';
 import { withDimensions } from '../../parts/stated-dimensions/change-dimension';
 import type { Plan } from '../../plan/plan-schema';
-import { type ChangedPart, compareModels } from './changed-part';
+import type { ChangedPart } from './changed-part';
 import type { PlanStudy } from './plan-study';
 
 /** By part id, then by path: the value in mm. */
@@ -13,10 +12,8 @@ export function changesFor(study: PlanStudy, values: DimensionValues): ReadonlyM
   const changes = new Map<number, ChangedPart>();
   for (const [id, ofPart] of values) {
     const index = study.scene.indexById.get(id);
-    const entry = study.plan.parts[id];
-    if (index === undefined || !entry) throw new RangeError(`the plan has no part ${id}`);
-    const model = buildPart(withDimensions(entry.spec, ofPart), entry.adjust);
-    changes.set(index, compareModels(study.varied(index).model, model));
+    if (index === undefined) throw new RangeError(`the plan has no part ${id}`);
+    changes.set(index, study.varied(index).withValues(ofPart));
   }
   return changes;
 }

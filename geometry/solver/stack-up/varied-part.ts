@@ -15,6 +15,8 @@ export interface VariedPart {
   /** Dimensions with a band that may touch what is asked about. */
   dimensionsTouching(wanted: Touched): readonly PartDimension[];
   atBandEnd(dimension: PartDimension, side: Side): ChangedPart;
+  /** With several dimensions at given values, by path, mm. */
+  withValues(values: ReadonlyMap<string, number>): ChangedPart;
 }
 
 const NO_ADJUSTMENT: AdjustmentValues = {};
@@ -37,12 +39,19 @@ interface Group {
   touched?: ChangedPart;
 }
 
+/** Corners of bands remembered for one part: a plan asks for a few, sampling for any number. */
+const MOST_CORNERS = 64;
+
 class RememberedVariations implements VariedPart {
   readonly model: PartModel;
   private readonly spec: PartSpec;
   private readonly adjust: AdjustmentValues;
   private readonly groups: readonly Group[];
-  private readonly changes = new Map<string, ChangedPart>();
+  private readonly ends: Readonly<Record<Side, Map<PartDimension, ChangedPart>>> = {
+    1: new Map(),
+    [-1]: new Map(),
+  };
+  private readonly corners = new Map<string, ChangedPart>();
 
   constructor(spec: PartSpec, adjust: AdjustmentValues) {
     this.spec = spec;
@@ -59,12 +68,21 @@ class RememberedVariations implements VariedPart {
   }
 
   atBandEnd(dimension: PartDimension, side: Side): ChangedPart {
-    const key = `${dimension.path}/${side}`;
-    const before = this.changes.get(key);
+    const before = this.ends[side].get(dimension);
     if (before) return before;
     const value = dimension.nominal + side * dimension.plusMinus;
     const made = compareModels(this.model, this.buildWith([[dimension.path, value]]));
-    this.changes.set(key, made);
+    this.ends[side].set(dimension, made);
+    return made;
+  }
+
+  withValues(values: ReadonlyMap<string, number>): ChangedPart {
+    const key = JSON.stringify([...values]);
+    const before = this.corners.get(key);
+    if (before) return before;
+    const made = compareModels(this.model, this.buildWith([...values]));
+    if (this.corners.size >= MOST_CORNERS) this.corners.clear();
+    this.corners.set(key, made);
     return made;
   }
 
