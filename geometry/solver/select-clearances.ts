@@ -1,5 +1,6 @@
 /** Which of all measured clearances are shown, and how their two sides are called. */
 import type { Scene } from '../plan/scene';
+import { CONTACT_TOLERANCE_MM } from '../space/tolerance';
 import { clearanceRules } from './clearance-rules';
 import type { ExaminedPart } from './examined-part';
 import type { Clearance, FaceRef } from './finding';
@@ -26,27 +27,30 @@ export interface ShownClearance {
 }
 
 interface Nearest {
-  first: MeasuredClearance;
+  first: Clearance;
   behind: Clearance | undefined;
 }
 
-/** Leaves, of a rule about 'whatever is in front', only the nearest partner of each part. */
+/**
+ * Leaves, of a rule about 'whatever is in front', only the nearest partner of each part. A partner met sideways is not
+ * in front: its overlap is told as an interference, and the row goes on telling of the one that is.
+ */
 export function shownClearances(measured: readonly MeasuredClearance[]): readonly ShownClearance[] {
   const nearest = new Map<string, Nearest>();
   const shown: ShownClearance[] = [];
-  for (const one of measured) {
-    const { clearance, sideways } = one;
+  for (const { clearance, sideways } of measured) {
+    if (sideways) continue;
     if (!isNearestOnly(clearance.rule)) {
-      if (!sideways) shown.push({ clearance });
+      shown.push({ clearance });
       continue;
     }
     const key = `${clearance.rule}/${clearance.parts[0]}`;
     const known = nearest.get(key);
-    if (known) keepNearest(known, one);
-    else nearest.set(key, { first: one, behind: undefined });
+    if (known) keepNearest(known, clearance);
+    else nearest.set(key, { first: clearance, behind: undefined });
   }
   for (const { first, behind } of nearest.values()) {
-    if (!first.sideways) shown.push({ clearance: first.clearance, ...(behind ? { behind } : {}) });
+    shown.push({ clearance: first, ...(behind ? { behind } : {}) });
   }
   return withoutTwins(shown);
 }
@@ -72,13 +76,12 @@ function tellsMore(one: Clearance, other: Clearance): boolean {
   return limiting.has(one.rule) && !limiting.has(other.rule);
 }
 
-function keepNearest(known: Nearest, one: MeasuredClearance): void {
-  const nearer = one.clearance.millimetres < known.first.clearance.millimetres;
+/** Of two partners in one plane the first in the plan stays, or the row would change its name for a rounding. */
+function keepNearest(known: Nearest, one: Clearance): void {
+  const nearer = one.millimetres < known.first.millimetres - CONTACT_TOLERANCE_MM;
   const farther = nearer ? known.first : one;
   if (nearer) known.first = one;
-  if (farther.sideways) return;
-  if (!known.behind || farther.clearance.millimetres < known.behind.millimetres)
-    known.behind = farther.clearance;
+  if (!known.behind || farther.millimetres < known.behind.millimetres) known.behind = farther;
 }
 
 /** 'cooler' and 'side panel'. */

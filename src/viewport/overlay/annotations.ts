@@ -15,6 +15,8 @@ export interface DimensionNote {
   readonly points: readonly [Vector3, Vector3];
   readonly direction: Vector3;
   readonly fit: Fit;
+  /** A gap, but a smaller one than wanted. */
+  readonly tight: boolean;
   readonly figure: string;
   readonly word: string;
 }
@@ -71,6 +73,7 @@ export function notesFor(scene: Scene, solution: Solution, chosen: Chosen): read
 
 function dimensionNote(clearance: Clearance): DimensionNote {
   const overlapping = clearance.millimetres < 0;
+  const tight = !overlapping && clearance.millimetres < clearance.wanted;
   return {
     kind: 'dimension',
     id: clearance.id,
@@ -78,7 +81,8 @@ function dimensionNote(clearance: Clearance): DimensionNote {
     direction: clearance.direction,
     fit: clearance.fit,
     figure: millimetresText(Math.abs(clearance.millimetres)),
-    word: overlapping ? 'overlap' : clearance.fit,
+    tight,
+    word: overlapping ? 'overlap' : tight ? 'less than wanted' : clearance.fit,
   };
 }
 

@@ -67,6 +67,7 @@ function keep<K extends keyof Marks>(marks: RefObject<Marks>, kind: K, id: strin
 
 function noteClass(note: Note): string {
   if (note.kind === 'overlap') return 'is-interference';
+  if (note.tight) return 'is-transition';
   return `is-${note.fit.split(' ')[0]}`;
 }
 
