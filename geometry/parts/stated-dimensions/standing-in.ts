@@ -4,8 +4,8 @@
  */
 import { enclosureSheets, plugAndBend } from '../../standards/assembly-practice';
 import { boardFormFactors, boardSheet } from '../../standards/board-form-factors';
-import { microAtxSpecification } from '../../standards/cited-documents';
 import { cardOutline, cardPartHeights } from '../../standards/card-envelope';
+import { microAtxSpecification } from '../../standards/cited-documents';
 import { tubeTurn } from '../../standards/cooler-proportions';
 import { driveForms } from '../../standards/drives';
 import { fanThickness } from '../../standards/fans';
