@@ -1,7 +1,7 @@
 /** The public face of the kernel: everything the app, the command line and the tests of the app may use. */
 
 export type { Assumption, Topic } from './estimates/assumption';
-export { type AssumptionId, type AssumptionValues, assumptions, middleValues } from './estimates/assumptions';
+export { type AssumptionId, type AssumptionValues, assumptions } from './estimates/assumptions';
 export { writeValue } from './estimates/banded';
 export type { WishRow } from './estimates/brief/brief-wishes';
 export { compareEstimates, type EstimateChange } from './estimates/compare-estimates';
@@ -21,21 +21,14 @@ export {
   type RunningDetail,
   type TopicEstimates,
 } from './estimates/estimate-plan';
-export { type CardDroop, cardDroops } from './estimates/mass/card-droop';
-export { amountOf, costPerDecibel, moneySum, validUntil } from './estimates/money/money-figures';
+export type { CardDroop } from './estimates/mass/card-droop';
 export { durationName } from './estimates/power/excursions';
-export { caseFanShares, type Load, loads, type Profile } from './estimates/profile';
+export { type Load, loads, type Profile } from './estimates/profile';
 export type { AirArrow, AirPicture } from './estimates/running/air-picture';
 export type { Breath } from './estimates/running/breathing';
 export type { FanPoint } from './estimates/running/fan-points';
-export {
-  fanSpeedFor,
-  type SpeedAnswer,
-  type SpeedPoint,
-  speedSweep,
-} from './estimates/running/fan-speed';
-export { assumptionRanking, type Sensitivity, strongestAssumptions } from './estimates/sensitivity';
-export { wordForLevel } from './estimates/sound/levels';
+export { type SpeedAnswer, type SpeedPoint, speedSweep } from './estimates/running/fan-speed';
+export type { Sensitivity } from './estimates/sensitivity';
 export type { SoundSource } from './estimates/sound/sources';
 export type {
   Adjustment,
@@ -50,14 +43,13 @@ export type {
   Role,
 } from './parts/body';
 export type { Dimension, DimensionSource, FieldFacts, StatedDimension, Unit } from './parts/dimension';
-export { nominal, nominalOr, sourceOf, withValue } from './parts/dimension';
-export { interiorOf } from './parts/enclosure/layout';
-export { type OuterSize, outerSizeOf } from './parts/enclosure/outer-size';
+export { nominal, nominalOr } from './parts/dimension';
+export type { OuterSize } from './parts/enclosure/outer-size';
 export type { EnclosureSpec } from './parts/enclosure/spec';
 export type { PartKind, PartSpec } from './parts/part-spec';
 export { partKinds, partSpecSchema } from './parts/part-spec';
-export { withDimension, withStatement } from './parts/stated-dimensions/change-dimension';
-export { dimensionAt, dimensionsOf, type PartDimension } from './parts/stated-dimensions/stated-dimensions';
+export { withStatement } from './parts/stated-dimensions/change-dimension';
+export type { PartDimension } from './parts/stated-dimensions/stated-dimensions';
 export { describeIssues } from './plan/describe-issues';
 export {
   addPart,
@@ -69,15 +61,14 @@ export {
   replacePart,
   suggestPlacement,
 } from './plan/edit-plan';
-export { carriedBy, findMounts, type MountCandidate } from './plan/find-mounts';
-export { kindName, partLabels } from './plan/part-labels';
+export { findMounts, type MountCandidate } from './plan/find-mounts';
+export { kindName } from './plan/part-labels';
 export { modelOf, placePlan } from './plan/place-plan';
 export {
   type Brief,
   briefSchema,
   type FreePlacement,
   isSeated,
-  PLAN_FORMAT,
   type Placement,
   type Plan,
   type PlanPart,
@@ -93,15 +84,7 @@ export {
   writePlan,
 } from './plan/read-plan';
 export type { PlacedPart, PlacementProblem, Scene, SceneBox, Seat } from './plan/scene';
-export {
-  type InsertionPath,
-  insertionPath,
-  type PathOptions,
-  type PathPlace,
-  type PathProof,
-  pathOfUnit,
-  poseOnPath,
-} from './solver/assembly/insertion-path';
+export type { InsertionPath, PathOptions, PathPlace, PathProof } from './solver/assembly/insertion-path';
 export {
   type ChannelFill,
   type LeadOptions,
@@ -114,17 +97,15 @@ export type { AssemblyUnit, UnitKind } from './solver/assembly/machine/unit';
 export {
   type AssemblyOrder,
   type AssemblyStep,
-  assemblyOrder,
   type OrderOptions,
   orderOfMachine,
   type StepNeed,
 } from './solver/assembly/order/assembly-order';
 export type { KnotReport, NamedKnot } from './solver/assembly/order/knot-report';
 export type { Reason } from './solver/assembly/order/reasons';
-export { type ServiceEntry, serviceOfMachine, serviceOrder } from './solver/assembly/order/service-order';
+export { type ServiceEntry, serviceOfMachine } from './solver/assembly/order/service-order';
 export {
   type AssemblySheet,
-  assemblySheet,
   type SheetOptions,
   type SheetStep,
   sheetOfOrder,
@@ -143,29 +124,22 @@ export type {
   Verdict,
   Weight,
 } from './solver/finding';
-export { type Limit as DimensionLimit, type LimitStep, limitOf } from './solver/limits/limit';
-export { limitsOf } from './solver/limits/limits-of-plan';
+export type { Limit as DimensionLimit, LimitStep } from './solver/limits/limit';
 export { type MountEnvelope, upgradeEnvelope } from './solver/limits/upgrade-envelope';
 export { createSolver, type Solver, solve } from './solver/solve';
-export { type FaceStackUp, type PointedFace, stackUpBetween } from './solver/stack-up/face-stack-up';
+export type { FaceStackUp, PointedFace } from './solver/stack-up/face-stack-up';
 export { type Band, fitOfBand, type Kept } from './solver/stack-up/fit-verdict';
 export type { Kink } from './solver/stack-up/kinks';
 export { normalDensity } from './solver/stack-up/normal-distribution';
 export type { StackUp, StackUpTerm } from './solver/stack-up/stack-up';
 export { stackUpOf, stackUpsOf } from './solver/stack-up/stack-ups';
-export {
-  allWorthMeasuring,
-  type Measurement,
-  type WorthMeasuring,
-  worthMeasuring,
-} from './solver/stack-up/worth-measuring';
-export { type Motion, poseAlong, type Slide, type Turn } from './space/motion';
+export { allWorthMeasuring, type Measurement, type WorthMeasuring } from './solver/stack-up/worth-measuring';
+export type { Motion, Slide, Turn } from './space/motion';
 export {
   type Bounds,
   boundsOfBoxes,
   cornersOfBox,
   type FaceName,
-  faceNormal,
   type OrientedBox,
 } from './space/oriented-box';
 export { overlapPolyhedron, type Polyhedron } from './space/overlap-polyhedron';

@@ -4,19 +4,6 @@ export type FaceName = '-x' | '+x' | '-y' | '+y' | '-z' | '+z';
 /** Face k at bit k of a feature mask: one bit is a face, two bits the edge between them, three bits a corner. */
 export const FACE_NAMES: readonly FaceName[] = ['-x', '+x', '-y', '+y', '-z', '+z'];
 
-const OPPOSITE: Readonly<Record<FaceName, FaceName>> = {
-  '-x': '+x',
-  '+x': '-x',
-  '-y': '+y',
-  '+y': '-y',
-  '-z': '+z',
-  '+z': '-z',
-};
-
-export function oppositeFace(face: FaceName): FaceName {
-  return OPPOSITE[face];
-}
-
 /** The faces in a feature mask: one for a face, two for an edge, three for a corner. */
 export function facesOfFeature(mask: number): readonly FaceName[] {
   return FACE_NAMES.filter((_, bit) => (mask & (1 << bit)) !== 0);
