@@ -6,7 +6,6 @@ export const socketPatternSchema = z.enum(['square-75', 'square-78', 'square-80'
 export type SocketPattern = z.infer<typeof socketPatternSchema>;
 
 export const boardFormSchema = z.enum(['ATX', 'microATX', 'Mini-ITX', 'FlexATX', 'Mini-DTX', 'SSI-EEB']);
-type BoardForm = z.infer<typeof boardFormSchema>;
 
 export const supplyFormSchema = z.enum(['ATX', 'SFX', 'SFX-L', 'TFX', 'Flex ATX']);
 export type SupplyForm = z.infer<typeof supplyFormSchema>;
@@ -18,7 +17,6 @@ export const moduleFormSchema = z.enum(['DIMM', 'SO-DIMM']);
 export type ModuleForm = z.infer<typeof moduleFormSchema>;
 
 export const driveFormSchema = z.enum(['3.5', '2.5', 'M.2']);
-type DriveForm = z.infer<typeof driveFormSchema>;
 
 /** Fan frame, mm. */
 export const fanSizeSchema = z.union([
