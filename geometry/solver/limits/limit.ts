@@ -74,10 +74,17 @@ export function limitOf(plan: Plan, part: string, path: string, sense: Limit['se
   return limitIn(studyOf(plan), part, path, sense);
 }
 
-export function limitIn(study: PlanStudy, id: string, path: string, sense: Limit['sense']): Limit {
+/** `mostSteps`: how far to follow what binds next; each step costs as much as the first. */
+export function limitIn(
+  study: PlanStudy,
+  id: string,
+  path: string,
+  sense: Limit['sense'],
+  mostSteps = MOST_STEPS,
+): Limit {
   const scene = variedScene(study, id, path);
   const sign: Sense = sense === 'largest' ? 1 : -1;
-  const all = boundsOf(scene, sign);
+  const all = boundsOf(scene, sign, mostSteps);
   const first = all[0]?.limit.cures ? all[0].limit : undefined;
   const steps = first ? all.filter(({ limit }) => limit.cures).map(stepFrom) : [];
   const { title, datum, nominal } = dimensionAt(partAt(study, scene.part).placed.spec, path);
@@ -110,12 +117,12 @@ interface Bound {
   readonly obstacles: readonly number[];
 }
 
-function boundsOf(scene: VariedScene, sense: Sense): readonly Bound[] {
+function boundsOf(scene: VariedScene, sense: Sense, mostSteps: number): readonly Bound[] {
   const found: Bound[] = [];
   const gone = new Set<string>();
   const leaveOut: LeaveOut = (at, constraint, from, to) =>
     gone.size > 0 && gone.has(obstacleKey(at, obstacleOf(at, constraint, from, to)));
-  while (found.length < MOST_STEPS) {
+  while (found.length < mostSteps) {
     const limit = searchLimit(scene, sense, leaveOut);
     if (!limit || limit.value < LEAST_SIZE_MM) break;
     const obstacles = new Map<string, number>();
