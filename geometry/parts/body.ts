@@ -95,6 +95,8 @@ export interface Mount {
   readonly frame: RigidTransform;
   /** Turns about the mount's z axis that the hardware allows, degrees; [0] when absent. */
   readonly turns?: readonly number[];
+  /** Foot to offer first, when several of a part fit: a fan at the rear usually blows out. */
+  readonly prefers?: string;
   /** Standoffs or screw holes the guest's holes must meet. */
   readonly points?: readonly PatternPoint[];
 }

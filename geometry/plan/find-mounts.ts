@@ -2,7 +2,7 @@
 import type { AdjustmentValues } from '../parts/body';
 import type { PartSpec } from '../parts/part-spec';
 import type { RigidTransform } from '../space/transform';
-import { footFits, seatPose } from './mounting';
+import { feetFor, footFits, seatPose } from './mounting';
 import { modelOf } from './place-plan';
 import type { SeatedPlacement } from './plan-schema';
 import type { Scene } from './scene';
@@ -40,7 +40,7 @@ export function findMounts(
     if (carried.has(carrier.id)) continue;
     for (const mount of carrier.model.mounts) {
       const takenBy = taken.get(`${carrier.id}/${mount.id}`);
-      for (const foot of model.feet) {
+      for (const foot of feetFor(mount, model.feet)) {
         const turn = (mount.turns ?? [0]).find((allowed) => footFits(mount, foot, allowed));
         if (turn === undefined) continue;
         candidates.push({

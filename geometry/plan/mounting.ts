@@ -61,6 +61,12 @@ export function footFits(mount: Mount, foot: Foot, turn = 0, shift: Vector3 = [0
   return mount.patterns.includes(foot.pattern) && holesHold(mount, foot, turn, shift);
 }
 
+/** The part's feet, the one the mount prefers first. */
+export function feetFor(mount: Mount, feet: readonly Foot[]): readonly Foot[] {
+  const preferred = feet.filter((foot) => foot.id === mount.prefers);
+  return preferred.length === 0 ? feet : [...preferred, ...feet.filter((foot) => foot.id !== mount.prefers)];
+}
+
 /** Whether enough holes meet points to hold the part; true when either side has none to compare. */
 export function holesHold(mount: Mount, foot: Foot, turn = 0, shift: Vector3 = [0, 0, 0]): boolean {
   if (mount.points === undefined || foot.points === undefined) return true;

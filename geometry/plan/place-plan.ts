@@ -6,7 +6,7 @@ import { transformBox } from '../space/oriented-box';
 import { PackedBoxes } from '../space/packed-boxes';
 import { rotationFromDegrees } from '../space/rotation';
 import { identityTransform, type RigidTransform } from '../space/transform';
-import { footFits, holesHold, seatPose } from './mounting';
+import { feetFor, footFits, holesHold, seatPose } from './mounting';
 import { partLabels } from './part-labels';
 import { isSeated, type Placement, type Plan, type SeatedPlacement } from './plan-schema';
 import type { PlacedPart, PlacementProblem, Scene, SceneBox, Seat } from './scene';
@@ -142,6 +142,6 @@ function chooseFoot(
   wanted: string | undefined,
 ): Foot | undefined {
   if (wanted !== undefined) return model.feet.find((foot) => foot.id === wanted);
-  const fitting = mount && model.feet.find((foot) => footFits(mount, foot));
+  const fitting = mount && feetFor(mount, model.feet).find((foot) => footFits(mount, foot));
   return fitting ?? model.feet[0];
 }

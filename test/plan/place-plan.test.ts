@@ -144,6 +144,17 @@ describe('finding mounts', () => {
     expect(candidate?.pose).toEqual(part(scene, 'card').pose);
   });
 
+  it('lets a fan at the rear blow out unless told otherwise (common practice, no source)', () => {
+    const fan = { kind: 'fan', maker: 'Test', model: 'Plain', size: 120 } as const;
+    const feet = findMounts(scene, fan).map(({ placement }) => `${placement.mount}: ${placement.foot}`);
+    expect(feet).toEqual(['fan rear fan: blows out', 'fan rear fan: blows in']);
+    const built = placePlan({
+      ...plan,
+      parts: { ...plan.parts, fan: { spec: fan, placement: { on: 'enclosure', mount: 'fan rear fan' } } },
+    });
+    expect(part(built, 'fan').seat?.foot).toBe('blows out');
+  });
+
   it('never offers a part a mount of something it carries', () => {
     expect([...carriedBy(scene, 'board')].sort()).toEqual(['board', 'card', 'cooler', 'processor']);
     expect(

@@ -19,7 +19,7 @@ import {
 } from '../patterns';
 import { supplyFacePointsBothWays } from '../supply-face';
 import { seatFrame } from './faces';
-import type { EnclosureSpec } from './fields';
+import type { EnclosureSpec, Face } from './fields';
 import type { EnclosureLayout } from './layout';
 
 export const boardMountId = 'board';
@@ -55,6 +55,9 @@ export function standoffsOf(spec: EnclosureSpec, layout: EnclosureLayout): BodyB
   }));
 }
 
+/** Warm air leaves at the rear and the top, cool air enters elsewhere: common practice, no source. */
+const blowsOutFrom: ReadonlySet<Face> = new Set<Face>(['rear', 'top']);
+
 /** Every mount. Ids: 'board', then 'supply', 'fan', 'radiator', 'drive' with the label of the seat, and 'riser'. */
 export function mountsOf(spec: EnclosureSpec, layout: EnclosureLayout): Mount[] {
   return [
@@ -80,6 +83,7 @@ export function mountsOf(spec: EnclosureSpec, layout: EnclosureLayout): Mount[] 
         id: `fan ${seat.id}`,
         label: `Fan seat ${seat.id}`,
         patterns: seat.sizes.map(fanMountPattern),
+        ...(blowsOutFrom.has(seat.face) ? { prefers: 'blows out' } : {}),
         frame: seatFrame(layout, seat, seat.outside === true),
         points: seat.sizes.flatMap((size) =>
           fanHolePoints(size).map(({ id, at }) => ({ id: `${size} ${id}`, at })),
