@@ -8,6 +8,9 @@ const AssemblyDialog = lazy(() =>
 const EnvelopeDialog = lazy(() =>
   import('../views/upgrade-envelope/envelope-dialog').then((module) => ({ default: module.EnvelopeDialog })),
 );
+const EstimatesDialog = lazy(() =>
+  import('../views/estimates/estimates-dialog').then((module) => ({ default: module.EstimatesDialog })),
+);
 const MeasureListDialog = lazy(() =>
   import('../views/measure-list/measure-list-dialog').then((module) => ({
     default: module.MeasureListDialog,
@@ -20,6 +23,7 @@ export function OpenSheet() {
     <Suspense>
       {open === 'upgrade envelope' && <EnvelopeDialog onClose={closeSheet} />}
       {open === 'measure list' && <MeasureListDialog onClose={closeSheet} />}
+      {open === 'estimates' && <EstimatesDialog onClose={closeSheet} />}
       {open === 'assembly sheet' && <AssemblyDialog onClose={closeSheet} />}
     </Suspense>
   );

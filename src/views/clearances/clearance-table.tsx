@@ -1,15 +1,13 @@
 /** Every clearance a builder asks for, tightest first. Choosing a row puts its dimension line in the drawing. */
 import { memo } from 'react';
 import type { Clearance } from '../../../geometry';
-import { openSheet } from '../../store/sheet-store';
+import { openSheet, type SheetName } from '../../store/sheet-store';
 import { bandAbout, useStackUp } from '../../store/study-store';
 import { usePlanStore, useSolutionStore, useViewStore } from '../../store/use-store';
 import { selectClearance } from '../../store/view-store';
 import { FitMark } from '../../ui/fit-mark';
 import { GapBar } from '../../ui/gap-bar';
 import { formatMillimetres } from '../../ui/numbers';
-import { AssemblyButton } from '../assembly-sheet/assembly-button';
-import { EstimatesButton } from '../estimates/estimates-button';
 import { clearanceMark } from '../findings/weight-tone';
 import './clearance-table.css';
 
@@ -88,17 +86,20 @@ export function ClearanceTable() {
         </tbody>
       </table>
       <div className="clearance-tools">
-        <button type="button" className="button small" onClick={() => openSheet('upgrade envelope')}>
-          What would still go here
-        </button>
-        <AssemblyButton />
-        <EstimatesButton />
-        {!readOnly && (
-          <button type="button" className="button small" onClick={() => openSheet('measure list')}>
-            Measure these
-          </button>
-        )}
+        <SheetButton sheet="upgrade envelope" label="What would still go here" />
+        <SheetButton sheet="assembly sheet" label="Assembly sheet" />
+        <SheetButton sheet="estimates" label="Estimates" />
+        {!readOnly && <SheetButton sheet="measure list" label="Measure these" />}
       </div>
     </>
+  );
+}
+
+/** Nothing of a sheet is loaded before it is asked for. */
+function SheetButton({ sheet, label }: { readonly sheet: SheetName; readonly label: string }) {
+  return (
+    <button type="button" className="button small" onClick={() => openSheet(sheet)}>
+      {label}
+    </button>
   );
 }
