@@ -33,3 +33,8 @@ export function readNumber(text: string): number | undefined {
 export function countOf(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
+
+/** Keeps a number and its unit on one line: '7.3 mm' never breaks in the middle. */
+export function keepUnits(sentence: string): string {
+  return sentence.replace(/(\d) (?=(?:mm|cm³|%|W|dB|°C)(?:\W|$))/g, '$1\u00a0');
+}

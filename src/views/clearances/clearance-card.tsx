@@ -6,7 +6,7 @@ import { bandAbout, useStackUp } from '../../store/study-store';
 import { usePlanStore, useSolutionStore } from '../../store/use-store';
 import { FitMark } from '../../ui/fit-mark';
 import { NumberField } from '../../ui/number-field';
-import { formatMillimetres } from '../../ui/numbers';
+import { formatMillimetres, keepUnits } from '../../ui/numbers';
 import { clearanceMark } from '../findings/weight-tone';
 import { PartLinks } from '../part-details/part-links';
 import { directionWords } from './direction-words';
@@ -34,7 +34,7 @@ export function ClearanceCard({ clearance }: { readonly clearance: Clearance }) 
         </h3>
         <FitMark {...mark} worded />
       </div>
-      <p>{clearance.sentence}</p>
+      <p>{keepUnits(clearance.sentence)}</p>
       <Suspense fallback={<p className="quiet">Looking for the dimensions behind it…</p>}>
         <StackUpSection clearance={clearance} />
       </Suspense>

@@ -3,7 +3,7 @@ import { lazy, Suspense } from 'react';
 import type { Finding } from '../../../geometry';
 import { usePlanStore, useSolutionStore } from '../../store/use-store';
 import { FitMark } from '../../ui/fit-mark';
-import { formatMillimetres } from '../../ui/numbers';
+import { formatMillimetres, keepUnits } from '../../ui/numbers';
 import { directionWords } from '../clearances/direction-words';
 import { faceWords } from '../clearances/face-words';
 import { PartLinks } from '../part-details/part-links';
@@ -23,7 +23,7 @@ export function FindingCard({ finding }: { readonly finding: Finding }) {
         <h3>{kind.charAt(0).toUpperCase() + kind.slice(1)}</h3>
         <FitMark tone={weightTone(weight)} word={weight} worded />
       </div>
-      <p>{sentence}</p>
+      <p>{keepUnits(sentence)}</p>
       <dl className="card-faces">
         {millimetres !== undefined && (
           <>
@@ -53,7 +53,7 @@ export function FindingCard({ finding }: { readonly finding: Finding }) {
           <h4 className="heading">Ways out</h4>
           <ul className="ways-out">
             {waysOut.map((way) => (
-              <li key={way}>{way}</li>
+              <li key={way}>{keepUnits(way)}</li>
             ))}
           </ul>
         </section>

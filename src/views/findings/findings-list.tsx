@@ -1,9 +1,11 @@
 /** Everything the solver has to say, worst first, as sentences. Choosing one shows it in the drawing. */
+
 import { memo } from 'react';
 import type { Finding } from '../../../geometry';
 import { useSolutionStore, useViewStore } from '../../store/use-store';
 import { selectFinding } from '../../store/view-store';
 import { FitMark } from '../../ui/fit-mark';
+import { keepUnits } from '../../ui/numbers';
 import { weightTone } from './weight-tone';
 import './findings-list.css';
 
@@ -18,8 +20,8 @@ const FindingRow = memo(function FindingRow({ finding, chosen }: { finding: Find
       >
         <FitMark tone={weightTone(finding.weight)} word={finding.weight} />
         <span>
-          {finding.sentence}
-          {finding.waysOut[0] && <span className="way-out">{finding.waysOut[0]}</span>}
+          {keepUnits(finding.sentence)}
+          {finding.waysOut[0] && <span className="way-out">{keepUnits(finding.waysOut[0])}</span>}
         </span>
       </button>
     </li>

@@ -4,6 +4,7 @@ import type { Weight } from '../../../geometry';
 import { useSolutionStore } from '../../store/use-store';
 import { selectFinding } from '../../store/view-store';
 import { FitMark } from '../../ui/fit-mark';
+import { keepUnits } from '../../ui/numbers';
 import { weightTone } from '../findings/weight-tone';
 
 interface PartFindingsProps {
@@ -24,7 +25,7 @@ export function PartFindings({ id, title, weights }: PartFindingsProps) {
           <li key={finding.id}>
             <button type="button" className="finding-row" onClick={() => selectFinding(finding.id)}>
               <FitMark tone={weightTone(finding.weight)} word={finding.weight} />
-              <span>{finding.sentence}</span>
+              <span>{keepUnits(finding.sentence)}</span>
             </button>
           </li>
         ))}

@@ -1,7 +1,9 @@
 /** The verdict as one sentence with its mark. Read out when it changes. */
+
 import { useSolutionStore } from '../../store/use-store';
 import { selectClearance } from '../../store/view-store';
 import { FitMark } from '../../ui/fit-mark';
+import { keepUnits } from '../../ui/numbers';
 import { verdictMark } from '../findings/weight-tone';
 import './verdict-line.css';
 
@@ -20,7 +22,7 @@ export function VerdictLine() {
     <div className={`verdict ${mark.tone}`} role="status" aria-label="Verdict">
       <FitMark {...mark} />
       <p title={`${headline} ${detail}`}>
-        <strong>{headline}</strong> {detail}
+        <strong>{keepUnits(headline)}</strong> {keepUnits(detail)}
       </p>
       {tightest !== undefined && (
         <button
