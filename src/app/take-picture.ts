@@ -4,7 +4,7 @@ import { currentViewport } from '../viewport/viewport-session';
 /** Two seconds without a frame: the page is hidden or cannot draw, and prints without a picture. */
 const PATIENCE_MS = 2000;
 
-/** A PNG as a data address, taken in the very frame it is drawn in; undefined when nothing can be drawn. */
+/** A PNG as an inline address, taken in the very frame it is drawn in; undefined when nothing can be drawn. */
 export async function takePicture(): Promise<string | undefined> {
   const session = currentViewport();
   if (!session) return undefined;

@@ -9,9 +9,9 @@ import {
   RememberedSystem,
   systemOfWays,
 } from '../../../../geometry/solver/assembly/order/blocking-system';
-import { countOrders } from '../../../../geometry/solver/assembly/order/count-orders';
 import { findKnots } from '../../../../geometry/solver/assembly/order/knots';
 import { serviceOf } from '../../../../geometry/solver/assembly/order/service';
+import { countOrders } from '../../../oracles/assembly/count-orders';
 
 /** Precedence only: `before[k]` all have to be gone before k. */
 function precedence(before: readonly (readonly number[])[]) {

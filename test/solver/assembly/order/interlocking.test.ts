@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { allUnits, bodiesOf, unitsIn } from '../../../../geometry/solver/assembly/assembly-bodies';
 import { peel, systemOfWays } from '../../../../geometry/solver/assembly/order/blocking-system';
 import { findKnots } from '../../../../geometry/solver/assembly/order/knots';
-import { shiftSearch, smallestInterlock } from '../../../../geometry/solver/assembly/order/shift-search';
 import { directions26 } from '../../../../geometry/solver/assembly/paths/hull';
 import { testWay } from '../../../../geometry/solver/assembly/paths/test-way';
 import { interiorsOverlap } from '../../../../geometry/space/separation';
+import { shiftSearch, smallestInterlock } from '../../../oracles/assembly/shift-search';
 import { boxesOf, burrA, burrB, type Corners, cellsOf, lengthened } from '../oracle-scenes';
 import { randomBoxes } from './random-scenes';
 

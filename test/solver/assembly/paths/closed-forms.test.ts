@@ -6,7 +6,7 @@ import {
   openingForRectangle,
   turnedExtents,
   widestRectangle,
-} from '../../../../geometry/solver/assembly/paths/closed-forms';
+} from '../../../oracles/assembly/closed-forms';
 
 describe('closed forms of motion', () => {
   it.each([

@@ -1,6 +1,6 @@
 /** How many orders there are, by dynamic programming over the sets that can be gone. */
-import { allUnits, bitOf } from '../assembly-bodies';
-import { type BlockingSystem, canGo } from './blocking-system';
+import { allUnits, bitOf } from '../../../geometry/solver/assembly/assembly-bodies';
+import { type BlockingSystem, canGo } from '../../../geometry/solver/assembly/order/blocking-system';
 
 /** Number of complete removal orders; undefined when more than `most` different sets would have to be kept. */
 export function countOrders(system: BlockingSystem, most = 2_000_000): bigint | undefined {

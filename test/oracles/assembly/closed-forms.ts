@@ -16,23 +16,23 @@ export function leastOf(f: (x: number) => number, from: number, to: number): rea
   let [low, high] = [from, to];
   let x = high - golden * (high - low);
   let y = low + golden * (high - low);
-  let [fx, fy] = [f(x), f(y)];
+  let [valueAtX, valueAtY] = [f(x), f(y)];
   for (let step = 0; step < 200 && high - low > 1e-13; step++) {
-    if (fx <= fy) {
+    if (valueAtX <= valueAtY) {
       high = y;
       y = x;
-      fy = fx;
+      valueAtY = valueAtX;
       x = high - golden * (high - low);
-      fx = f(x);
+      valueAtX = f(x);
     } else {
       low = x;
       x = y;
-      fx = fy;
+      valueAtX = valueAtY;
       y = low + golden * (high - low);
-      fy = f(y);
+      valueAtY = f(y);
     }
   }
-  return fx <= fy ? [x, fx] : [y, fy];
+  return valueAtX <= valueAtY ? [x, valueAtX] : [y, valueAtY];
 }
 
 /** Longest rectangle of width w that turns the corner of corridors a and b, and the tightest angle, degrees. */

@@ -3,10 +3,11 @@
  * shifts of all parts on a lattice. A move is one set of parts, one axis direction, any distance (the counting of
  * Cutler's computer analysis of six-piece burrs, 1994); each step of it is tested as a continuous slide.
  */
-import { CONTACT_TOLERANCE_MM } from '../../../space/tolerance';
-import { createTravelInterval, travelIntervalPacked } from '../../../space/travel';
-import type { AssemblyBodies } from '../assembly-bodies';
-import { rangeOf } from '../paths/hull';
+
+import type { AssemblyBodies } from '../../../geometry/solver/assembly/assembly-bodies';
+import { rangeOf } from '../../../geometry/solver/assembly/paths/hull';
+import { CONTACT_TOLERANCE_MM } from '../../../geometry/space/tolerance';
+import { createTravelInterval, travelIntervalPacked } from '../../../geometry/space/travel';
 
 export interface ShiftResult {
   /** Fewest moves to part the first group from the rest, then the next, and so on; as far as it comes apart. */
