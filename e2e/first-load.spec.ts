@@ -41,7 +41,7 @@ test('the page asks nobody but its own server, and what it loads first is little
   expect(misdeeds.foreignRequests).toEqual([]);
   expect(scripts.length).toBeGreaterThan(0);
   // What only dialogs and links need comes when they are opened.
-  for (const later of ['plan-library', 'snapshot', 'brief-dialog', 'part-form', 'client'])
+  for (const later of ['plan-library', 'snapshot', 'brief-dialog', 'part-form', 'client-screen'])
     expect(
       scripts.filter((path) => path.includes(later)),
       `${later} in the first load`,
@@ -51,6 +51,8 @@ test('the page asks nobody but its own server, and what it loads first is little
 test('an idle drawing draws nothing, and a change draws again', async ({ page }) => {
   await openPage(page);
   await waitForShelf(page);
+  // The bands come from the worker a little later and may move the panels: a page still at work is not idle.
+  await expect(page.getByText(/^± \d/).first()).toBeVisible({ timeout: 60_000 });
   const still = await waitUntilIdle(page);
   // Two seconds of nothing is what is asked for, so here time itself is the measure.
   await page.waitForTimeout(2000);
