@@ -8,7 +8,7 @@ const seen = citing(noStandard);
 
 /** Full-size modules. Height is from the contact edge to the top of a bare module. */
 export const dimm = {
-  length: mo161(133.35, 'two sources', undefined, { via: 'a data sheet and articles', note: '5.250 in' }),
+  length: mo161(133.35, 'two sources', undefined, { via: 'one data sheet and articles', note: '5.250 in' }),
   height: mo309(31.25, 'primary', 'raw card B1', { via: 'a module data sheet' }),
   thickness: fromMemory(3.9, { note: 'largest of a bare module; SDRAM modules were 3.00 (MO-161)' }),
   boardThicknessDdr4: fromMemory(1.4),
