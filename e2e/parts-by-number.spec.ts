@@ -10,6 +10,7 @@ import {
   treePart,
   verdictOf,
   waitForShelf,
+  waitUntilSaved,
 } from './support/plan-page';
 
 const panel = 'Cooler to side panel';
@@ -138,6 +139,7 @@ test('a card of one’s own is made from a sheet, kept on the shelf and put in',
   await page.getByRole('button', { name: 'Replace the selected part with Own bench Long one' }).click();
   await expectGap(page, tip, room - (330.5 - 304));
 
+  await waitUntilSaved(page);
   await page.reload();
   await waitForShelf(page);
   await expect(shelfPart(page, 'Long one'), 'it is still on the shelf').toHaveCount(1);
