@@ -25,7 +25,8 @@ export default defineConfig({
   workers: 1,
   fullyParallel: false,
   forbidOnly: Boolean(process.env.CI),
-  retries: 0,
+  // A second try, listed as flaky, tells a slow machine from a broken page, and only it pays for a trace.
+  retries: process.env.CI ? 1 : 0,
   timeout: 120_000,
   expect: { timeout: 20_000 },
   reporter: [['list']],
@@ -36,7 +37,7 @@ export default defineConfig({
     actionTimeout: 20_000,
     navigationTimeout: 45_000,
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    trace: process.env.CI ? 'on-first-retry' : 'retain-on-failure',
     launchOptions: { args: browserFlags, ...(installed ? { executablePath: installed } : {}) },
   },
   projects: [
