@@ -61,6 +61,7 @@ export {
   replacePart,
   suggestPlacement,
 } from './plan/edit-plan';
+export { exchangePlaces } from './plan/exchange-places';
 export { findMounts, type MountCandidate } from './plan/find-mounts';
 export { kindName } from './plan/part-labels';
 export { modelOf, placePlan } from './plan/place-plan';

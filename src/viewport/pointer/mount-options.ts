@@ -8,6 +8,7 @@ import {
   type PartSpec,
   type RigidTransform,
   type Scene,
+  type SeatedPlacement,
   transformPoint,
   type Vector3,
 } from '../../../geometry';
@@ -54,12 +55,12 @@ export interface MountedPart {
 export function mountOptions(
   scene: Scene,
   part: MountedPart,
-  mayReplace: (occupant: string) => boolean,
+  mayReplace: (occupant: string, placement: SeatedPlacement) => boolean,
 ): readonly MountOption[] {
   const options = new Map<string, MountOption>();
   const { centre } = solidBounds(part.model);
   for (const candidate of findMounts(scene, part.spec, part.id, part.adjust)) {
-    if (candidate.takenBy !== undefined && !mayReplace(candidate.takenBy)) continue;
+    if (candidate.takenBy !== undefined && !mayReplace(candidate.takenBy, candidate.placement)) continue;
     const key = `${candidate.placement.on}/${candidate.placement.mount}`;
     const better = candidate.placement.foot === part.foot;
     if (options.has(key) && !better) continue;

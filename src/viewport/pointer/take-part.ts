@@ -1,6 +1,7 @@
 /** Taking a part up: from its place in the machine, or from the shelf. */
 import {
   addPart,
+  exchangePlaces,
   freePart,
   modelOf,
   movePart,
@@ -29,6 +30,7 @@ export function canBeTaken(scene: Scene, id: string): boolean {
   return part !== undefined && part.kind !== 'enclosure';
 }
 
+/** A mount that is taken counts when the part there fits the mount this one leaves: the two change places. */
 export function takeFromMachine(
   session: ViewportSession,
   id: string,
@@ -43,10 +45,16 @@ export function takeFromMachine(
     spec: part.spec,
     model: part.model,
     pose: part.pose,
-    options: mountOptions(scene, { ...part, foot: part.seat?.foot, adjust: stated.adjust }, () => false),
+    options: mountOptions(
+      scene,
+      { ...part, foot: part.seat?.foot, adjust: stated.adjust },
+      (occupant, to) => exchangePlaces(scene, plan, id, to, occupant) !== undefined,
+    ),
     ...(part.seat ? { home: `${part.seat.on}/${part.seat.mount}` } : {}),
     reach: MOUNT_REACH_PX,
-    seated: ({ candidate }) => movePart(plan, id, candidate.placement),
+    seated: ({ candidate: { placement, takenBy } }) =>
+      (takenBy !== undefined && exchangePlaces(scene, plan, id, placement, takenBy)) ||
+      movePart(plan, id, placement),
     free: (pose) => freePart(plan, id, pose),
   };
   return new PartInHand(session, held, grabbed);

@@ -27,6 +27,8 @@ const enclosure: PartSpec = {
   ],
 };
 const fan: PartSpec = { kind: 'fan', maker: 'Test', model: 'Fan', size: 120 };
+const widerRear = <T extends { readonly id: string }>(place: T) =>
+  place.id === 'rear' ? { ...place, sizes: [120, 140] as (120 | 140)[] } : place;
 const otherFan: PartSpec = { ...fan, model: 'Other fan', thickness: 15 };
 
 const seat = (mount: string): SeatedPlacement => ({ on: 'enclosure', mount, foot: 'blows in' });
@@ -92,7 +94,25 @@ describe('a part taken from its place', () => {
     expect(placementOf('fan')).toMatchObject({ mount: expect.stringContaining('upper') });
   });
 
-  test('never takes a mount that another part has', () => {
+  test('changes places with the part on a mount that is taken, as one step', () => {
+    const hand = takeFromMachine(session, 'fan', grabbed);
+    hand?.moveTo(pixelOf('rear'), false);
+    hand?.drop();
+    expect(placementOf('fan')).toMatchObject({ mount: expect.stringContaining('rear'), foot: 'blows in' });
+    expect(placementOf('fan-2')).toMatchObject({ mount: expect.stringContaining('upper'), foot: 'blows in' });
+    expect(steps()).toBe(1);
+    undo();
+    expect(placementOf('fan-2')).toMatchObject({ mount: expect.stringContaining('rear') });
+  });
+
+  test('leaves alone a part that does not fit the mount it would get', () => {
+    const wide: PartSpec = { ...enclosure, fanSeats: enclosure.fanSeats?.map(widerRear) };
+    const parts = {
+      ...plan.parts,
+      enclosure: { spec: wide, placement: { at: [0, 0, 0] as [number, number, number] } },
+    };
+    const large = { spec: { ...fan, size: 140 } as PartSpec, placement: seat('fan rear') };
+    openPlan('test', withMounts({ ...plan, parts: { ...parts, 'fan-2': large } }));
     const hand = takeFromMachine(session, 'fan', grabbed);
     hand?.moveTo(pixelOf('rear'), false);
     expect(previewed('fan')).toMatchObject({ mount: expect.stringContaining('upper') });
