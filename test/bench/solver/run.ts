@@ -17,6 +17,7 @@ const ROUNDS = 300;
 export async function runSolverBenches(options: BenchOptions): Promise<void> {
   const fitting = demoLikeBuild();
   const demo = demoPlan();
+  const large = withSecondBoard(fitting);
   const rows = [
     ['work', 'parts', 'boxes', 'median ms', 'target ms'],
     fullRow('full solve, demo plan', demo),
@@ -25,6 +26,8 @@ export async function runSolverBenches(options: BenchOptions): Promise<void> {
     fullRow('full solve, plan with faults', withFaults(fitting)),
     ...['card', 'cooler', 'fan-2', 'supply', 'board'].map((part) => moveRow('plan that fits', fitting, part)),
     moveRow('plan with faults', withFaults(fitting), 'card'),
+    fullRow('full solve, with a second board', large),
+    ...['card', 'cooler', 'fan-2', 'supply'].map((part) => moveRow('with a second board', large, part)),
   ];
   printTable('Solver', rows, options);
 }
@@ -34,6 +37,21 @@ function demoPlan(): Plan {
   const read = readPlan(readFileSync(new URL('../../../public/plans/demo.json', import.meta.url), 'utf8'));
   if (!read.ok) throw new Error('the demo plan cannot be read');
   return read.plan;
+}
+
+/** Some 400 boxes: a second board with cooler, memory and card stands in front of the machine, as on a full bench. */
+function withSecondBoard(plan: Plan): Plan {
+  const second = ['board', 'processor', 'cooler', 'memory', 'memory-2', 'card'].flatMap((id) => {
+    const part = plan.parts[id];
+    if (!part) throw new Error(`the plan has no ${id}`);
+    const { placement } = part;
+    const on =
+      isSeated(placement) && id !== 'board' ? { ...placement, on: `second ${placement.on}` } : undefined;
+    return [
+      [`second ${id}`, { ...part, placement: on ?? { at: [700, 330, 10] as [number, number, number] } }],
+    ];
+  });
+  return { ...plan, parts: { ...plan.parts, ...Object.fromEntries(second) } };
 }
 
 function withFaults(plan: Plan): Plan {
