@@ -1,9 +1,10 @@
 /** The public face of the kernel: everything the app, the command line and the tests of the app may use. */
 
 export type { Assumption, Topic } from './estimates/assumption';
-export { type AssumptionId, type AssumptionValues, assumptions } from './estimates/assumptions';
-export { writeValue } from './estimates/banded';
+export { type AssumptionId, type AssumptionValues, assumptions, middleValues } from './estimates/assumptions';
+export { unitName, writeValue } from './estimates/banded';
 export type { WishRow } from './estimates/brief/brief-wishes';
+export { choiceOfConstants } from './estimates/choice-of-constants';
 export { compareEstimates, type EstimateChange } from './estimates/compare-estimates';
 export type {
   AssumptionEffect,
@@ -21,14 +22,19 @@ export {
   type RunningDetail,
   type TopicEstimates,
 } from './estimates/estimate-plan';
-export type { CardDroop } from './estimates/mass/card-droop';
+export { type CardDroop, cardDroops } from './estimates/mass/card-droop';
+export { moneySum, validUntil } from './estimates/money/money-figures';
+export { amountOf } from './estimates/money/wish-figures';
+export type { EfficiencyCurve } from './estimates/power/efficiency-curve';
 export { durationName } from './estimates/power/excursions';
-export { type Load, loads, type Profile } from './estimates/profile';
+export { caseFanShares, type Load, loads, type Profile } from './estimates/profile';
 export type { AirArrow, AirPicture } from './estimates/running/air-picture';
 export type { Breath } from './estimates/running/breathing';
+export type { BreathingSpace } from './estimates/running/breathing-space';
+export { type FanChange, fanChanges } from './estimates/running/fan-changes';
 export type { FanPoint } from './estimates/running/fan-points';
-export { type SpeedAnswer, type SpeedPoint, speedSweep } from './estimates/running/fan-speed';
-export type { Sensitivity } from './estimates/sensitivity';
+export { fanSpeedFor, type SpeedAnswer, type SpeedPoint, speedSweep } from './estimates/running/fan-speed';
+export { assumptionRanking, type Sensitivity } from './estimates/sensitivity';
 export type { SoundSource } from './estimates/sound/sources';
 export type {
   Adjustment,
@@ -85,7 +91,7 @@ export {
   writePlan,
 } from './plan/read-plan';
 export type { PlacedPart, PlacementProblem, Scene, SceneBox, Seat } from './plan/scene';
-export type { InsertionPath, PathOptions, PathPlace, PathProof } from './solver/assembly/insertion-path';
+export { type InsertionPath, pathOfUnit, poseOnPath } from './solver/assembly/insertion-path';
 export {
   type ChannelFill,
   type LeadOptions,
@@ -128,6 +134,7 @@ export type {
 export type { Limit as DimensionLimit, LimitStep } from './solver/limits/limit';
 export { type MountEnvelope, upgradeEnvelope } from './solver/limits/upgrade-envelope';
 export { createSolver, type Solver, solve } from './solver/solve';
+export { type ChainLink, type DimensionChain, dimensionChain } from './solver/stack-up/dimension-chain';
 export type { FaceStackUp, PointedFace } from './solver/stack-up/face-stack-up';
 export { type Band, fitOfBand, type Kept } from './solver/stack-up/fit-verdict';
 export type { Kink } from './solver/stack-up/kinks';
@@ -142,6 +149,7 @@ export {
   cornersOfBox,
   type FaceName,
   type OrientedBox,
+  transformBox,
 } from './space/oriented-box';
 export { overlapPolyhedron, type Polyhedron } from './space/overlap-polyhedron';
 export { rotationAbout } from './space/rotation';

@@ -1,5 +1,6 @@
 /** What a person looks at: selection, display switches, camera wishes. Lives as long as the tab; never undone. */
 import { createStore } from 'zustand/vanilla';
+import type { FaceRef } from '../../geometry';
 
 /** Standard views: orthographic ones are named by what you face, as on a drawing. */
 export type StandardView = 'three-quarter' | 'front' | 'rear' | 'side' | 'back' | 'top' | 'floor';
@@ -19,6 +20,8 @@ export interface ViewState {
   readonly selectedClearance: string | undefined;
   readonly selectedFinding: string | undefined;
   readonly hoveredPart: string | undefined;
+  /** Faces that a person points at in a list, to be found in the drawing. */
+  readonly pointedFaces: readonly FaceRef[];
   readonly xray: boolean;
   readonly reservedSpaces: boolean;
   readonly section: Section | undefined;
@@ -29,11 +32,14 @@ export interface ViewState {
   readonly fitRequest: number;
 }
 
+const NO_FACES: readonly FaceRef[] = [];
+
 export const viewStore = createStore<ViewState>()(() => ({
   selectedPart: undefined,
   selectedClearance: undefined,
   selectedFinding: undefined,
   hoveredPart: undefined,
+  pointedFaces: NO_FACES,
   xray: false,
   reservedSpaces: false,
   section: undefined,
@@ -49,6 +55,7 @@ export function resetView(): void {
     selectedClearance: undefined,
     selectedFinding: undefined,
     hoveredPart: undefined,
+    pointedFaces: NO_FACES,
     section: undefined,
   });
   fitView();
@@ -69,6 +76,10 @@ export function selectFinding(id: string | undefined): void {
 
 export function hoverPart(id: string | undefined): void {
   if (viewStore.getState().hoveredPart !== id) viewStore.setState({ hoveredPart: id });
+}
+
+export function pointAtFaces(faces: readonly FaceRef[] = NO_FACES): void {
+  viewStore.setState({ pointedFaces: faces });
 }
 
 export function lookFrom(view: StandardView): void {

@@ -1,9 +1,13 @@
-import { useEffect, useRef, useState } from 'react';
-import { useSolutionStore } from '../store/use-store';
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { useSolutionStore, useViewStore } from '../store/use-store';
 import type { Insets } from './camera/fit-sight';
 import { type DrawingRoot, openDrawing } from './drawing-root';
 import { NoteMarks } from './overlay/note-marks';
 import './viewport.css';
+
+const ChainMarks = lazy(() =>
+  import('./overlay/chain-marks').then((module) => ({ default: module.ChainMarks })),
+);
 
 export interface ViewportProps {
   /** Parts can be looked at and selected, not moved. */
@@ -24,6 +28,7 @@ export function Viewport({ readOnly = false, insets }: ViewportProps) {
   const host = useRef<HTMLDivElement>(null);
   const [drawing, setDrawing] = useState<DrawingRoot>();
   const [blank, setBlank] = useState<Blank>();
+  const clearance = useViewStore((state) => state.selectedClearance);
   const headline = useSolutionStore((state) => state.solution.verdict.headline);
 
   useEffect(() => {
@@ -59,6 +64,11 @@ export function Viewport({ readOnly = false, insets }: ViewportProps) {
     <div className="viewport">
       <div ref={host} className="viewport-host" />
       {drawing && !blank && <NoteMarks session={drawing.session} />}
+      {drawing && !blank && clearance !== undefined && (
+        <Suspense>
+          <ChainMarks session={drawing.session} clearance={clearance} />
+        </Suspense>
+      )}
       {blank && (
         <div className="viewport-blank" role="status">
           <p>{reasons[blank]}</p>

@@ -1,6 +1,7 @@
 /** Asks the kernel. Runs in the worker, or on the page where there is none. */
 import {
   allWorthMeasuring,
+  dimensionChain,
   type Plan,
   stackUpOf,
   stackUpsOf,
@@ -19,6 +20,8 @@ export function answerStudy(request: StudyRequest): StudyAnswer<StudyRequest> {
       return stackUpsOf(last);
     case 'stack-up':
       return stackUpOf(last, request.clearance);
+    case 'chain':
+      return dimensionChain(last, request.clearance);
     case 'envelope':
       return upgradeEnvelope(last);
     case 'worth measuring':

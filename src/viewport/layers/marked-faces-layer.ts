@@ -1,4 +1,4 @@
-import type { Clearance, FaceRef, Fit, Scene } from '../../../geometry';
+import type { FaceRef, Fit, Scene } from '../../../geometry';
 import type { FaceNumber } from '../drawing/box-face';
 import { boxPolygons, facePolygon, polygonEdges } from '../drawing/box-outline';
 import type { Palette, Rgb } from '../palette';
@@ -16,14 +16,22 @@ export function colourOfFit(fit: Fit, palette: Palette): Rgb {
   return fit === 'transition fit' ? palette.transition : palette.interference;
 }
 
-/** The two faces that set the selected clearance, tinted in the colour of its fit and seen through everything. */
+/** A few faces, tinted in one colour and seen through everything. */
 export class MarkedFacesLayer {
   private readonly faces: PatternMesh;
   private readonly outline: WorldStrokes;
-  private drawn: { scene: Scene; clearance: Clearance } | undefined;
+  private drawn: { scene: Scene; refs: readonly FaceRef[] } | undefined;
 
-  constructor(shared: SheetUniforms) {
-    const options = { order: 44, depth: 'always', fill: 0.07, line: 0.07, pitch: 6, width: 1 } as const;
+  /** `strength` of the tint, 0 to 1. */
+  constructor(shared: SheetUniforms, strength: number) {
+    const options = {
+      order: 44,
+      depth: 'always',
+      fill: strength,
+      line: strength,
+      pitch: 6,
+      width: 1,
+    } as const;
     this.faces = new PatternMesh(shared, options);
     this.outline = new WorldStrokes(shared, { depth: 'always', order: 45, opacity: 0.9 });
   }
@@ -32,19 +40,22 @@ export class MarkedFacesLayer {
     return [this.faces, this.outline.mesh];
   }
 
-  update(scene: Scene, clearance: Clearance | undefined): void {
-    if (scene === this.drawn?.scene && clearance === this.drawn.clearance) return;
-    this.drawn = clearance && { scene, clearance };
-    const polygons = clearance
-      ? [...polygonsOf(scene, clearance.from), ...polygonsOf(scene, clearance.to)]
-      : [];
+  update(scene: Scene, refs: readonly FaceRef[]): void {
+    const { drawn } = this;
+    if (
+      scene === drawn?.scene &&
+      refs.length === drawn.refs.length &&
+      refs.every((ref, at) => ref === drawn.refs[at])
+    )
+      return;
+    this.drawn = { scene, refs };
+    const polygons = refs.flatMap((ref) => polygonsOf(scene, ref));
     this.faces.setAreas(polygons.map((polygon) => ({ polygon, pattern: 'plain' })));
     this.outline.set(polygons.flatMap(polygonEdges), 10);
   }
 
-  setPalette(palette: Palette, fit: Fit | undefined): void {
-    const colour = colourOfFit(fit ?? 'clearance fit', palette);
-    this.faces.setColours(colour, palette.paper);
+  setColour(colour: Rgb, ground: Rgb): void {
+    this.faces.setColours(colour, ground);
     this.outline.setTint(colour);
   }
 

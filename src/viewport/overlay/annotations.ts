@@ -3,11 +3,14 @@ import {
   type Clearance,
   type Finding,
   type Fit,
+  normalise,
   overlapPolyhedron,
   type Scene,
   type Solution,
+  subtract,
   type Vector3,
 } from '../../../geometry';
+import type { Stage } from '../../store/stage-store';
 
 export interface DimensionNote {
   readonly kind: 'dimension';
@@ -69,6 +72,17 @@ export function notesFor(scene: Scene, solution: Solution, chosen: Chosen): read
     if (note) notes.push(note);
   }
   return notes;
+}
+
+/** Where the way that is played is tightest, or what it meets. */
+export function notesOnStage({ mark, meets }: Stage): readonly Note[] {
+  if (!mark) return [];
+  const { points, figure, word } = mark;
+  if (meets) return [{ kind: 'overlap', id: 'way', at: points[1], figure, word }];
+  const direction = normalise(subtract(points[1], points[0]));
+  return [
+    { kind: 'dimension', id: 'way', points, direction, fit: 'clearance fit', tight: false, figure, word },
+  ];
 }
 
 function dimensionNote(clearance: Clearance): DimensionNote {

@@ -17,7 +17,7 @@ export interface DimensionDrawing {
 }
 
 /** Arrowheads of 15 degrees, ISO 129-1; length in CSS pixels. */
-const ARROW_LENGTH = 11;
+export const ARROW_LENGTH = 11;
 const ARROW_HALF_WIDTH = ARROW_LENGTH * Math.tan((7.5 * Math.PI) / 180) + 0.6;
 /** Between arrows pointing inwards there must be room for both and a bit of line. */
 const LEAST_FOR_INNER_ARROWS = 2 * ARROW_LENGTH + 6;
@@ -63,13 +63,13 @@ export function drawDimension(
 }
 
 /** Whether a world direction can be seen as a line at all, rather than end on. */
-function hasDirection(sight: Sight, direction: Vector3): boolean {
+export function hasDirection(sight: Sight, direction: Vector3): boolean {
   const { towardsEye: e } = pictureAxes(sight);
   return Math.abs(e[0] * direction[0] + e[1] * direction[1] + e[2] * direction[2]) < 0.985;
 }
 
 /** Extension lines run along the world axis that is seen longest across the dimension. */
-function extensionDirection(
+export function extensionDirection(
   sight: Sight,
   screen: ScreenSize,
   at: Vector3,
@@ -95,7 +95,7 @@ function extensionDirection(
 }
 
 /** Unit direction on the screen in which a point moves along a world direction; undefined when it is seen end on. */
-function screenDirection(
+export function screenDirection(
   sight: Sight,
   screen: ScreenSize,
   at: Vector3,
@@ -109,18 +109,18 @@ function screenDirection(
   return long < (0.12 * screen.height) / 50 ? undefined : [x / long, y / long];
 }
 
-function offset(point: Pixel, direction: Pixel, by: number): Pixel {
+export function offset(point: Pixel, direction: Pixel, by: number): Pixel {
   return [point[0] + direction[0] * by, point[1] + direction[1] * by];
 }
 
 const number = (value: number): string => value.toFixed(1);
 
-function segment(from: Pixel, to: Pixel): string {
+export function segment(from: Pixel, to: Pixel): string {
   return `M${number(from[0])} ${number(from[1])}L${number(to[0])} ${number(to[1])}`;
 }
 
 /** A filled arrowhead whose tip is at `tip` and whose body lies on the side of `sense` along the run. */
-function arrow(tip: Pixel, run: Pixel, sense: 1 | -1): string {
+export function arrow(tip: Pixel, run: Pixel, sense: 1 | -1): string {
   const base = offset(tip, run, sense * ARROW_LENGTH);
   const side: Pixel = [-run[1], run[0]];
   const [a, b] = [offset(base, side, ARROW_HALF_WIDTH), offset(base, side, -ARROW_HALF_WIDTH)];

@@ -1,9 +1,11 @@
 /** The notes on the drawing: thin lines in one SVG, and plates of paper with the number. Moved after every frame. */
 import { type RefObject, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { useStore } from 'zustand';
+import { stageStore } from '../../store/stage-store';
 import { useSolutionStore, useViewStore } from '../../store/use-store';
 import { type Pixel, projectPoint } from '../camera/sight';
 import type { ViewportSession } from '../viewport-session';
-import { type Note, notesFor } from './annotations';
+import { type Note, notesFor, notesOnStage } from './annotations';
 import { type DimensionDrawing, drawDimension } from './dimension-geometry';
 import { type LabelWish, placeLabels, type Rectangle } from './place-labels';
 
@@ -51,9 +53,10 @@ function useNotes(): readonly Note[] {
   const clearance = useViewStore((state) => state.selectedClearance);
   const finding = useViewStore((state) => state.selectedFinding);
   const part = useViewStore((state) => state.selectedPart);
+  const stage = useStore(stageStore, (state) => state.stage);
   return useMemo(
-    () => notesFor(scene, solution, { clearance, finding, part }),
-    [scene, solution, clearance, finding, part],
+    () => (stage ? notesOnStage(stage) : notesFor(scene, solution, { clearance, finding, part })),
+    [scene, solution, clearance, finding, part, stage],
   );
 }
 

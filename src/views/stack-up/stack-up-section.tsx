@@ -1,9 +1,11 @@
 /** The stack-up of one clearance, written as a sum; loaded when the first clearance is chosen. */
 import { useState } from 'react';
-import type { Clearance, StackUp, StackUpTerm } from '../../../geometry';
+import type { Clearance, StackUp } from '../../../geometry';
+import { keyOfDimension } from '../../store/chain-store';
 import { useStackUp, useStudyProblem } from '../../store/study-store';
 import { usePlanStore } from '../../store/use-store';
 import { formatMillimetres } from '../../ui/numbers';
+import { ChainOfCard } from './chain-of-card';
 import { MeasureThese } from './measure-these';
 import { SpreadCurve } from './spread-curve';
 import { restOf, signed } from './sum-rows';
@@ -20,12 +22,13 @@ export function StackUpSection({ clearance }: { readonly clearance: Clearance })
   if (!stackUp) return <p className="quiet">Looking for the dimensions behind it…</p>;
   return (
     <section className="stack-up" aria-label="Stack-up">
+      <ChainOfCard clearance={clearance.id} />
       <p>{verdictWords(stackUp)}</p>
       <Sum stackUp={stackUp} readOnly={readOnly} open={open} onOpen={setOpen} />
       {stackUp.kinks.length > 0 && <Kinks stackUp={stackUp} />}
       {stackUp.sigma > 0 && <SpreadCurve stackUp={stackUp} />}
       {!readOnly && isUndecided(stackUp) && (
-        <MeasureThese clearance={clearance.id} onChoose={(chosen) => setOpen(keyOf(chosen))} />
+        <MeasureThese clearance={clearance.id} onChoose={(chosen) => setOpen(keyOfDimension(chosen))} />
       )}
     </section>
   );
@@ -33,10 +36,6 @@ export function StackUpSection({ clearance }: { readonly clearance: Clearance })
 
 function isUndecided({ fit, wantedKept }: StackUp): boolean {
   return fit === 'transition fit' || wantedKept === 'depending on the pieces';
-}
-
-function keyOf({ part, path }: Pick<StackUpTerm, 'part' | 'path'>): string {
-  return `${part}/${path}`;
 }
 
 interface SumProps {
@@ -54,7 +53,7 @@ function Sum({ stackUp, readOnly, open, onOpen }: SumProps) {
     <div className="sum">
       <ol aria-label="Dimensions, the largest share of the spread first">
         {terms.map((term) => {
-          const key = keyOf(term);
+          const key = keyOfDimension(term);
           return (
             <li key={key}>
               <TermRow

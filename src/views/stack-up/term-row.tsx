@@ -1,7 +1,7 @@
-/** One dimension of a stack-up. Pointing at it shows its part in the drawing; opening it takes a measured value. */
+/** One dimension of a stack-up. Pointing at it shows its two faces in the drawing; opening it takes a measured value. */
 import { useId } from 'react';
 import type { StackUpTerm } from '../../../geometry';
-import { hoverPart } from '../../store/view-store';
+import { pointAtDimension } from '../../store/chain-store';
 import { formatMillimetres } from '../../ui/numbers';
 import { MeasureForm } from './measure-form';
 import { dimensionName, sourceWords, summand } from './sum-rows';
@@ -18,10 +18,10 @@ export function TermRow({ term, readOnly, open, onOpen }: TermRowProps) {
   const own = term.source === 'measured' && !term.isDefault ? term.plusMinus : undefined;
   const form = useId();
   const pointing = {
-    onPointerEnter: () => hoverPart(term.part),
-    onPointerLeave: () => hoverPart(undefined),
-    onFocus: () => hoverPart(term.part),
-    onBlur: () => hoverPart(undefined),
+    onPointerEnter: () => pointAtDimension(term),
+    onPointerLeave: () => pointAtDimension(undefined),
+    onFocus: () => pointAtDimension(term),
+    onBlur: () => pointAtDimension(undefined),
   };
   if (readOnly)
     return (

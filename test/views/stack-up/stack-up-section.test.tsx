@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { type Clearance, readPlan, stackUpsOf } from '../../../geometry';
 import { openPlan, planStore, undo } from '../../../src/store/plan-store';
 import { solutionStore } from '../../../src/store/solution-store';
@@ -7,7 +7,14 @@ import { studyStore } from '../../../src/store/study-store';
 import { viewStore } from '../../../src/store/view-store';
 import { ClearanceTable } from '../../../src/views/clearances/clearance-table';
 import { StackUpSection } from '../../../src/views/stack-up/stack-up-section';
+import { answerStudy } from '../../../src/workers/answer-study';
+import type { StudyRequest } from '../../../src/workers/study-request';
 import { doing, render, type } from '../render';
+
+// The kernel answers within the step that asks: what comes later, from a worker, is tested where the worker is.
+vi.mock('../../../src/workers/study-client', () => ({
+  studyClient: () => ({ ask: async (request: StudyRequest) => answerStudy(request) }),
+}));
 
 const read = readPlan(readFileSync('public/plans/demo.json', 'utf8'));
 if (!read.ok) throw new Error('the demo plan cannot be read');
@@ -45,13 +52,18 @@ describe('the stack-up on the screen', () => {
     expect(Math.abs(sum - clearance.millimetres)).toBeLessThan(0.05 * terms.length + 0.05);
   });
 
-  test('shows the part of a row in the drawing while it is pointed at', async () => {
+  test('shows the part and the two faces of a row in the drawing while it is pointed at', async () => {
     const host = await render(<StackUpSection clearance={coolerToPanel()} />);
     const row = rowOf(host, /^Processor, package height/);
     await doing(() => row.focus());
     expect(viewStore.getState().hoveredPart).toBe('processor');
+    expect(viewStore.getState().pointedFaces).toEqual([
+      { part: 'processor', box: 'package', face: '-z' },
+      { part: 'processor', box: 'package', face: '+z' },
+    ]);
     await doing(() => row.blur());
     expect(viewStore.getState().hoveredPart).toBeUndefined();
+    expect(viewStore.getState().pointedFaces).toEqual([]);
   });
 
   test('takes a measured value as one step of undo, and refuses one that cannot be true', async () => {
@@ -70,7 +82,7 @@ describe('the stack-up on the screen', () => {
       height: { value: 154.8, plusMinus: 0.1, source: 'measured' },
     });
     expect(host.querySelector('.measure-form'), 'the form has closed').toBeNull();
-    undo();
+    await doing(undo);
     expect(planStore.getState().plan).toBe(demo);
   });
 
