@@ -10,6 +10,8 @@ export interface ShelfEntry {
   readonly generic?: boolean | undefined;
   /** Made by this person, kept in this browser. */
   readonly own?: boolean;
+  /** Of an own part: the version that stands in storage. */
+  readonly revision?: number;
 }
 
 const entrySchema = z.strictObject({

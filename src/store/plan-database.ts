@@ -1,10 +1,12 @@
 /**
- * The browser's own storage (IndexedDB): plans, parts made by the person, and which plan was open last. All access
+ * The browser's own storage (IndexedDB): plans, parts made by the person with their earlier versions, remarks and
+ * photos on entries of the shelf, and which plan was open last. All access
  * goes through here. Every function rejects when the browser keeps nothing (private windows, storage full or
  * forbidden); `whyNotSaved` puts that in words.
  */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { PartSpec, Plan } from '../../geometry';
+import { type DBSchema, type IDBPDatabase, type IDBPObjectStore, openDB, type StoreNames } from 'idb';
+import type { Plan } from '../../geometry';
+import type { PartVersion, Photo, Remarks, StoredPart } from './stored-records';
 
 export interface StoredPlan {
   readonly id: string;
@@ -16,20 +18,19 @@ export interface StoredPlan {
   readonly plan: Plan;
 }
 
-export interface StoredPart {
-  readonly id: string;
-  readonly spec: PartSpec;
-}
-
-interface PlanDatabase extends DBSchema {
+export interface PlanDatabase extends DBSchema {
   plans: { key: string; value: StoredPlan };
   ownParts: { key: string; value: StoredPart };
+  /** By part and revision. */
+  partVersions: { key: [string, number]; value: PartVersion };
+  remarks: { key: string; value: Remarks };
+  photos: { key: string; value: Photo; indexes: { entry: string } };
   settings: { key: string; value: string };
 }
 
 const NAME = 'elbowroom';
 /** Raise it with each change of the stores below, and add the step to `upgrade`. */
-const VERSION = 1;
+const VERSION = 2;
 
 let opened: Promise<IDBPDatabase<PlanDatabase>> | undefined;
 
@@ -47,11 +48,17 @@ async function open(): Promise<IDBPDatabase<PlanDatabase>> {
     opened = undefined;
   };
   const database = await openDB<PlanDatabase>(NAME, VERSION, {
-    upgrade(db, from) {
+    async upgrade(db, from, _to, transaction) {
       if (from < 1) {
         db.createObjectStore('plans', { keyPath: 'id' });
         db.createObjectStore('ownParts', { keyPath: 'id' });
         db.createObjectStore('settings');
+      }
+      if (from < 2) {
+        db.createObjectStore('partVersions', { keyPath: ['part', 'revision'] });
+        db.createObjectStore('remarks', { keyPath: 'entry' });
+        db.createObjectStore('photos', { keyPath: 'id' }).createIndex('entry', 'entry');
+        if (from === 1) await numberOwnParts(transaction.objectStore('ownParts'));
       }
     },
     blocking() {
@@ -62,6 +69,15 @@ async function open(): Promise<IDBPDatabase<PlanDatabase>> {
     terminated: forget,
   });
   return database;
+}
+
+/** Parts kept by version 1 had neither revision nor time. */
+async function numberOwnParts(
+  parts: IDBPObjectStore<PlanDatabase, StoreNames<PlanDatabase>[], 'ownParts', 'versionchange'>,
+): Promise<void> {
+  const savedAt = Date.now();
+  for (let cursor = await parts.openCursor(); cursor; cursor = await cursor.continue())
+    await cursor.update({ ...cursor.value, revision: 1, savedAt });
 }
 
 /** Closes the database and forgets it, so that the next call opens it anew. */

@@ -3,7 +3,7 @@ import { memo } from 'react';
 import { kindName } from '../../../geometry';
 import { keyDimension } from '../../shelf/key-dimension';
 import type { ShelfEntry } from '../../shelf/shelf-entry';
-import { dropOwnPart } from '../../shelf/shelf-store';
+import { dropOwnParts, restoreOwnParts } from '../../shelf/shelf-store';
 import { placePart, swapPart } from '../../store/part-actions';
 import { announce } from '../../store/status-store';
 import { DragLabel } from './drag-label';
@@ -22,8 +22,9 @@ export const ShelfRow = memo(function ShelfRow({ entry, drag, replaces }: ShelfR
   const { at, handlers } = useRowDrag(entry, drag);
   const name = `${spec.maker} ${spec.model}`;
   const forget = () =>
-    void dropOwnPart(entry.id).then(
-      () => announce(`${name} is off your shelf.`),
+    void dropOwnParts([entry.id]).then(
+      (dropped) =>
+        announce(`${name} is off your shelf.`, { label: 'Undo', run: () => void restoreOwnParts(dropped) }),
       () => announce('The browser did not let the part go.'),
     );
   return (
