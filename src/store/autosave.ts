@@ -1,12 +1,14 @@
 /**
- * Saves the open plan soon after each edit, and at once when the page is left. One save at a time; a save that finds
- * another revision in storage than the one it started from writes nothing and says so.
+ * Saves the open plan soon after each edit, and at once when the page is left; as that save may not be finished any
+ * more, the edit is rescued beside it. One save at a time; a save that finds another revision in storage than the one
+ * it started from writes nothing and says so.
  */
 import type { Plan } from '../../geometry';
 import { joinTabs, type TabChannel } from './other-tabs';
 import { whyNotSaved } from './plan-database';
 import { putPlan } from './plan-library';
 import { planStore } from './plan-store';
+import { clearRescue, writeRescue } from './rescue';
 import { savingStore, setSaving } from './saving-store';
 
 /** Quiet time after an edit before it is written. */
@@ -58,6 +60,13 @@ class PlanSaver implements Autosave {
     return this.underWay;
   };
 
+  /** Puts what is not saved yet where it is safe at once, whatever becomes of the page. */
+  rescue = (): void => {
+    const { base } = this;
+    if (base && this.isDirty())
+      writeRescue({ planId: base.planId, base: base.revision, plan: planStore.getState().plan });
+  };
+
   tellDeleted = (planId: string): void => this.channel.tell({ planId, revision: undefined });
 
   stop = (): void => {
@@ -89,6 +98,7 @@ class PlanSaver implements Autosave {
     const { plan } = planStore.getState();
     try {
       const result = await putPlan(base.planId, plan, base.revision);
+      if (result.saved) clearRescue(base.planId);
       if (this.base !== base) return;
       if (!result.saved) {
         setSaving({
@@ -109,7 +119,10 @@ class PlanSaver implements Autosave {
 
 export function startAutosave(): Autosave {
   const saver = new PlanSaver();
-  const onLeave = () => void saver.flush();
+  const onLeave = () => {
+    saver.rescue();
+    void saver.flush();
+  };
   const onHide = () => {
     if (document.visibilityState === 'hidden') onLeave();
   };

@@ -14,6 +14,7 @@ import {
   takePlan,
 } from './plan-library';
 import { editPlan, emptyPlan, openPlan, planStore } from './plan-store';
+import { clearRescue, readRescues } from './rescue';
 import { setSaving } from './saving-store';
 import { announce } from './status-store';
 import { resetView } from './view-store';
@@ -24,6 +25,7 @@ let autosave: Autosave | undefined;
 export async function startSession(): Promise<void> {
   autosave ??= startAutosave();
   try {
+    await takeRescues();
     const last = await lastPlanId();
     const known = await listPlans();
     const candidates = [last, ...known.map((plan) => plan.id)].filter((id) => id !== undefined);
@@ -35,6 +37,24 @@ export async function startSession(): Promise<void> {
     announce(error.message);
     openNewPlan(emptyPlan);
   });
+}
+
+/** Edits made just before the page was left go into storage; one that was overtaken there is offered as a copy. */
+async function takeRescues(): Promise<void> {
+  for (const { planId, base, plan } of readRescues()) {
+    const stored = await findPlan(planId);
+    // Its save was finished after all; only the word of it did not come back.
+    const isThere = stored && JSON.stringify(stored.plan) === JSON.stringify(plan);
+    if (isThere || (await putPlan(planId, plan, base)).saved) clearRescue(planId);
+    else
+      announce(`An edit of '${plan.name}' was not saved: another tab was first.`, {
+        label: 'Open it as a copy',
+        run: () => {
+          clearRescue(planId);
+          openNewPlan({ ...plan, name: copyName(plan.name) });
+        },
+      });
+  }
 }
 
 /** Takes someone else's plan as one's own: a copy, saved beside what was there. */

@@ -5,6 +5,7 @@ import { type Autosave, startAutosave } from '../../src/store/autosave';
 import { closePlanDatabase } from '../../src/store/plan-database';
 import { findPlan, putPlan } from '../../src/store/plan-library';
 import { editPlan, openPlan, planStore, showPlan } from '../../src/store/plan-store';
+import { readRescues } from '../../src/store/rescue';
 import { savingStore } from '../../src/store/saving-store';
 import { samplePlan } from './sample-plan';
 
@@ -65,6 +66,57 @@ describe('autosave', () => {
     showPlan({ ...samplePlan(), name: 'theirs' });
     await autosave.flush();
     expect(await storedName()).toBe('Harbour office');
+  });
+});
+
+describe('an edit just before the page is left', () => {
+  beforeEach(() => localStorage.clear());
+
+  test('is rescued at once, before storage has had its turn, and let go once it is saved', async () => {
+    rename('leaving');
+    window.dispatchEvent(new Event('pagehide'));
+    expect(readRescues()).toMatchObject([{ planId: 'one', base: 1, plan: { name: 'leaving' } }]);
+    await vi.waitFor(() => expect(readRescues()).toEqual([]));
+    expect(await storedName()).toBe('leaving');
+  });
+
+  test('stays rescued when the save is refused', async () => {
+    await putPlan('one', { ...samplePlan(), name: 'theirs' }, 1);
+    rename('mine');
+    window.dispatchEvent(new Event('pagehide'));
+    await vi.waitFor(() => expect(saving().kind).toBe('overtaken'));
+    expect(readRescues()).toMatchObject([{ base: 1, plan: { name: 'mine' } }]);
+  });
+
+  test('leaves nothing behind when there was no edit', () => {
+    window.dispatchEvent(new Event('pagehide'));
+    expect(readRescues()).toEqual([]);
+  });
+
+  test.each([
+    ['text', 'nonsense'],
+    ['another shape', '{"planId":"one"}'],
+    [
+      'a plan that is none',
+      JSON.stringify({ planId: 'one', base: 1, rescuedAt: Date.now(), plan: { format: 1 } }),
+    ],
+    ['another key', JSON.stringify({ planId: 'two', base: 1, rescuedAt: Date.now(), plan: samplePlan() })],
+    ['an edit of long ago', JSON.stringify({ planId: 'one', base: 1, rescuedAt: 0, plan: samplePlan() })],
+  ])('%s in its place is thrown away', (_, text) => {
+    localStorage.setItem('elbowroom rescue one', text);
+    localStorage.setItem('another page', 'stays');
+    expect(readRescues()).toEqual([]);
+    expect(localStorage.getItem('elbowroom rescue one')).toBeNull();
+    expect(localStorage.getItem('another page')).toBe('stays');
+  });
+
+  test('without room for it nothing happens', () => {
+    const full = vi.spyOn(Storage.prototype, 'setItem').mockImplementation(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    rename('leaving');
+    expect(() => window.dispatchEvent(new Event('pagehide'))).not.toThrow();
+    full.mockRestore();
   });
 });
 

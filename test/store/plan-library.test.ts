@@ -42,6 +42,22 @@ describe('storage', () => {
     expect((await findPlan('one'))?.revision).toBe(2);
   });
 
+  test('a tab killed in the middle of a save leaves the plan before it whole', async () => {
+    await putPlan('one', samplePlan(), undefined);
+    const put = IDBObjectStore.prototype.put;
+    // A killed tab aborts what is open: the record was put, the transaction was not committed.
+    IDBObjectStore.prototype.put = function (...given) {
+      const request = put.apply(this, given);
+      request.onsuccess = () => this.transaction.abort();
+      return request;
+    };
+    await expect(putPlan('one', { ...samplePlan(), name: 'Half' }, 1)).rejects.toThrow();
+    IDBObjectStore.prototype.put = put;
+    await closePlanDatabase();
+    expect(await findPlan('one')).toMatchObject({ revision: 1, plan: samplePlan() });
+    expect(await putPlan('one', { ...samplePlan(), name: 'Whole' }, 1)).toEqual({ saved: true, revision: 2 });
+  });
+
   test('does not bring a deleted plan back by saving', async () => {
     await putPlan('one', samplePlan(), undefined);
     const record = await takePlan('one');

@@ -18,7 +18,9 @@ import {
   startSession,
 } from '../../src/store/plan-session';
 import { editPlan, planStore, showPlan, undo } from '../../src/store/plan-store';
+import { readRescues, writeRescue } from '../../src/store/rescue';
 import { savingStore } from '../../src/store/saving-store';
+import { clearStatus, statusStore } from '../../src/store/status-store';
 import { samplePlan } from './sample-plan';
 
 const openName = () => planStore.getState().plan.name;
@@ -28,6 +30,8 @@ const rename = (name: string) => editPlan((plan) => ({ ...plan, name }));
 beforeEach(async () => {
   await closePlanDatabase();
   globalThis.indexedDB = new IDBFactory();
+  localStorage.clear();
+  clearStatus();
   vi.stubGlobal('fetch', async () => new Response(writePlan({ ...samplePlan(), name: 'Demo' })));
 });
 
@@ -74,6 +78,50 @@ describe('at the start', () => {
     vi.stubGlobal('fetch', async () => new Response('', { status: 404 }));
     await startSession();
     expect(Object.keys(planStore.getState().plan.parts)).toEqual([]);
+  });
+});
+
+describe('an edit rescued when the page was left', () => {
+  const rescued = { ...samplePlan(), name: 'Rescued' };
+
+  test('is taken over when storage holds what it was made from', async () => {
+    const id = await addPlan(samplePlan());
+    writeRescue({ planId: id, base: 1, plan: rescued });
+    await startSession();
+    expect(openName()).toBe('Rescued');
+    expect((await findPlan(id))?.revision).toBe(2);
+    expect(readRescues()).toEqual([]);
+  });
+
+  test('of a plan never saved before is saved', async () => {
+    writeRescue({ planId: 'new', base: undefined, plan: rescued });
+    await startSession();
+    expect(openId()).toBe('new');
+    expect((await findPlan('new'))?.plan.name).toBe('Rescued');
+  });
+
+  test('is no news when its save was finished after all', async () => {
+    const id = await addPlan(samplePlan());
+    await putPlan(id, rescued, 1);
+    writeRescue({ planId: id, base: 1, plan: rescued });
+    await startSession();
+    expect((await findPlan(id))?.revision).toBe(2);
+    expect(statusStore.getState().message).toBe('');
+    expect(readRescues()).toEqual([]);
+  });
+
+  test('overtaken by another tab is offered as a copy until it is taken, and overwrites nothing', async () => {
+    const id = await addPlan(samplePlan());
+    await putPlan(id, { ...samplePlan(), name: 'Theirs' }, 1);
+    writeRescue({ planId: id, base: 1, plan: rescued });
+    await startSession();
+    expect(openName()).toBe('Theirs');
+    expect(readRescues()).toHaveLength(1);
+    statusStore.getState().action?.run();
+    await saveNow();
+    expect(openName()).toBe('Rescued, copy');
+    expect(readRescues()).toEqual([]);
+    expect((await findPlan(id))?.plan.name).toBe('Theirs');
   });
 });
 
