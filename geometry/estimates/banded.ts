@@ -46,7 +46,7 @@ export function wordsOf(id: AssumptionId): string {
 }
 
 function estimateOf(figure: Figure, effects: readonly AssumptionEffect[]): Estimate {
-  const { id, topic, title, part, unit, value, because, missing, formula, inputs, limit } = figure;
+  const { id, topic, title, part, unit, currency, value, because, missing, formula, inputs, limit } = figure;
   const shared = {
     id,
     topic,
@@ -56,6 +56,7 @@ function estimateOf(figure: Figure, effects: readonly AssumptionEffect[]): Estim
     formula,
     inputs,
     ...(part === undefined ? {} : { part }),
+    ...(currency === undefined ? {} : { currency }),
     ...(limit === undefined ? {} : { limit }),
   };
   if (value === undefined || !Number.isFinite(value)) {
@@ -111,22 +112,45 @@ const decimals: Partial<Record<EstimateUnit, number>> = {
   mm: 1,
   l: 1,
   deg: 1,
-  'money/l': 1,
+  money: 2,
+  'money/l': 2,
+  'money/dB': 2,
 };
 
-/** A value with the digits its unit deserves. */
+/** A value with the digits its unit deserves and a true minus. */
 export function writeValue(value: number, unit: EstimateUnit): string {
-  const text = value.toFixed(decimals[unit] ?? 0);
-  return Number(text) === 0 ? text.replace('-', '') : text;
+  const text =
+    unit === 'money' && Number.isInteger(value) ? String(value) : value.toFixed(decimals[unit] ?? 0);
+  return text.replace('-', Number(text) === 0 ? '' : '\u2212');
 }
 
 function sentenceOf(
-  { title, unit, exact }: Figure,
+  { title, unit, exact, currency }: Figure,
   value: number,
   band: { low: number; high: number },
 ): string {
-  const name = unit === 'times' || unit === 'count' || unit === 'money' ? '' : ` ${unit}`;
+  const name = unitName(unit, currency);
   const middle = `${title}: ${writeValue(value, unit)}${name}`;
   if (exact) return `${middle}.`;
   return `${middle} (${writeValue(band.low, unit)} to ${writeValue(band.high, unit)}${name}), an estimate.`;
+}
+
+/** After a number, with the space before it; money in its currency, and without one where nobody has said which. */
+export function unitName(unit: EstimateUnit, currency?: string): string {
+  const money = currency === undefined || currency === '' ? '' : ` ${currency}`;
+  switch (unit) {
+    case 'times':
+    case 'count':
+      return '';
+    case 'deg':
+      return '°';
+    case 'money':
+      return money;
+    case 'money/l':
+      return `${money} a litre`;
+    case 'money/dB':
+      return `${money} a dB`;
+    default:
+      return ` ${unit}`;
+  }
 }

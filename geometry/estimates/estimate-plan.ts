@@ -13,14 +13,16 @@ import { massAssumptions } from './mass/mass-assumptions';
 import { massFigures } from './mass/mass-figures';
 import { moneyFigures } from './money/money-figures';
 import { type CardPower, firstSupply } from './power/connectors';
+import { type EfficiencyCurve, efficiencyCurve } from './power/efficiency-curve';
 import type { ExcursionRow } from './power/excursions';
 import { type PlugRow, plugRows, type SharedLead, sharedLeads } from './power/plugs';
 import { powerAssumptions } from './power/power-assumptions';
 import { type PowerModel, powerModel } from './power/power-figures';
-import type { Profile } from './profile';
+import { circumstancesOf, type Profile } from './profile';
 import { type RefusedRating, refusedRatings } from './ratings';
 import { type AirPicture, airPicture } from './running/air-picture';
 import { type Breath, breathsOf } from './running/breathing';
+import { type BreathingSpace, breathingSpaces } from './running/breathing-space';
 import { type FanPoint, fanPoints } from './running/fan-points';
 import { type Run, runMachine } from './running/run';
 import { runningEstimates } from './running/running-estimates';
@@ -55,11 +57,15 @@ export interface PowerDetail {
   readonly plugs: readonly PlugRow[];
   readonly sharedLeads: readonly SharedLead[];
   readonly cards: readonly CardPower[];
+  /** Absent without a supply. */
+  readonly efficiency?: EfficiencyCurve;
 }
 
 export interface RunningDetail {
   readonly picture: AirPicture;
   readonly breaths: readonly Breath[];
+  /** Narrowest first. */
+  readonly spaces: readonly BreathingSpace[];
   readonly fans: readonly FanPoint[];
   /** Loudest first. */
   readonly sounds: readonly SoundSource[];
@@ -107,8 +113,8 @@ export function estimatePlan(
   return {
     profile,
     topics,
-    wishes: briefWishes(plan, all),
-    power: powerDetail(scene, power.model),
+    wishes: briefWishes(plan, all, profile.room),
+    power: powerDetail(plan, scene, profile, power.model),
     ...(run.ok ? { running: runningDetail(run.run) } : {}),
     refused: refusedRatings(scene),
   };
@@ -144,9 +150,11 @@ function massEstimates(plan: Plan, scene: Scene, bands: boolean): readonly Estim
   return estimatesOf((values) => massFigures(plan, scene, values), bands ? idsOf(massAssumptions) : []);
 }
 
-function powerDetail(scene: Scene, model: PowerModel): PowerDetail {
+function powerDetail(plan: Plan, scene: Scene, profile: Profile, model: PowerModel): PowerDetail {
   const supply = firstSupply(scene);
   const spec = supply?.spec.kind === 'supply' ? supply.spec : undefined;
+  const output = [...model.heats.values()].reduce((sum, watts) => sum + watts, middleValues.extrasWatts);
+  const { mains } = circumstancesOf(plan, profile, middleValues);
   return {
     bars: model.demands.map(({ part, sustained, peak }) => ({
       part: part.id,
@@ -159,6 +167,7 @@ function powerDetail(scene: Scene, model: PowerModel): PowerDetail {
     plugs: spec ? plugRows(scene, spec) : [],
     sharedLeads: supply ? sharedLeads(scene, supply) : [],
     cards: model.cards,
+    ...(spec ? { efficiency: efficiencyCurve(spec, output, mains, middleValues) } : {}),
   };
 }
 
@@ -172,6 +181,7 @@ function runningDetail(run: Run): RunningDetail {
   return {
     picture: airPicture(run),
     breaths: breathsOf(run),
+    spaces: breathingSpaces(run),
     fans: fanPoints(run),
     sounds: run.sources,
     beating: beatingFans(run),

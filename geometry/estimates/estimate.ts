@@ -30,6 +30,7 @@ export type EstimateUnit =
   | 'days'
   | 'money'
   | 'money/l'
+  | 'money/dB'
   | 'rpm';
 
 export interface EstimateInput {
@@ -73,6 +74,8 @@ export interface Estimate {
   /** Plan part it is about, if one. */
   readonly part?: string;
   readonly unit: EstimateUnit;
+  /** Of an amount: three letters. */
+  readonly currency?: string;
   /** Middle, lowest and highest; absent when unknown. */
   readonly value?: number;
   readonly low?: number;
@@ -99,6 +102,7 @@ export interface Figure {
   readonly title: string;
   readonly part?: string;
   readonly unit: EstimateUnit;
+  readonly currency?: string;
   readonly value?: number;
   /** Clause after 'unknown, because'. */
   readonly because?: string;

@@ -17,8 +17,13 @@ export function topicAnswer(topic: Exclude<Topic, 'brief'>, estimates: readonly 
     case 'mass':
       return joined([find('mass'), find('size walls')]);
     case 'money':
-      return joined([find('money total') ?? find('money typed')]);
+      return joined([find('money total') ?? find('money typed'), spareOf(find('money spare'))]);
   }
+}
+
+/** Said only when there is a number: without one the total has already told why. */
+function spareOf(spare: Estimate | undefined): Estimate | undefined {
+  return spare?.value === undefined ? undefined : spare;
 }
 
 function joined(estimates: readonly (Estimate | undefined)[]): string {

@@ -105,9 +105,16 @@ export const quoteSchema = z.strictObject({
     .array(z.strictObject({ label: text(80), amount: z.number().min(-1e6).max(1e6) }))
     .max(30)
     .optional(),
-  /** What a wish costs: the price of the plainer part that would do. */
+  /** What a wish costs: the price of the plainer part that would do, and its sound at 1 m as its sheet has it. */
   wishes: z
-    .array(z.strictObject({ label: text(80), part: partIdSchema, plainPrice: money }))
+    .array(
+      z.strictObject({
+        label: text(80),
+        part: partIdSchema,
+        plainPrice: money,
+        plainDecibels: z.number().min(0).max(100).optional(),
+      }),
+    )
     .max(30)
     .optional(),
 });

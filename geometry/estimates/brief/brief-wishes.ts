@@ -16,7 +16,12 @@ export interface WishRow {
 
 const standingWords: readonly Standing[] = ['not met', 'unknown', 'perhaps', 'met'];
 
-export function briefWishes(plan: Plan, estimates: readonly Estimate[]): readonly WishRow[] {
+/** `room` is what the estimates were asked for, deg C, when not the brief's. */
+export function briefWishes(
+  plan: Plan,
+  estimates: readonly Estimate[],
+  room = plan.brief?.roomTemperature,
+): readonly WishRow[] {
   const { brief } = plan;
   if (!brief) return [];
   const find = (id: string) => estimates.find((estimate) => estimate.id === id);
@@ -34,7 +39,12 @@ export function briefWishes(plan: Plan, estimates: readonly Estimate[]): readonl
         ),
     brief.roomTemperature === undefined
       ? undefined
-      : hottest(`Cool enough in a room of ${brief.roomTemperature} °C`, estimates),
+      : inRoom(
+          `Cool enough in a room of ${brief.roomTemperature} °C`,
+          brief.roomTemperature,
+          room,
+          estimates,
+        ),
     brief.mustGoInto === undefined
       ? undefined
       : answered('place', `Goes into ${brief.mustGoInto.name}`, find('size place')),
@@ -75,6 +85,18 @@ function answered(id: string, wish: string, estimate: Estimate | undefined): Wis
       ? `${estimate.sentence} There is nothing to hold it against.`
       : estimate.sentence;
   return { id, wish, standing, says, estimate: estimate.id };
+}
+
+/** Figures of another room do not answer for the brief's. */
+function inRoom(
+  wish: string,
+  wished: number,
+  room: number | undefined,
+  estimates: readonly Estimate[],
+): WishRow {
+  if (room === undefined || room === wished) return hottest(wish, estimates);
+  const says = `unknown, because these estimates are for a room of ${room} °C`;
+  return { id: 'heat', wish, standing: 'unknown', says };
 }
 
 /** The part that comes nearest to, or furthest past, its limit. */

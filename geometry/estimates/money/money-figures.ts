@@ -1,12 +1,9 @@
 /** What is said about money: what was typed, added up. No shop is asked, nothing is guessed. */
 import { outerSizeOf } from '../../parts/enclosure/outer-size';
-import type { Plan, Price, Quote } from '../../plan/plan-schema';
+import type { Plan, Quote } from '../../plan/plan-schema';
 import type { Scene } from '../../plan/scene';
 import type { EstimateInput, Figure, Limit } from '../estimate';
-
-export function amountOf(price: Price): number {
-  return typeof price === 'number' ? price : price.amount;
-}
+import { amountOf, wishFigures } from './wish-figures';
 
 export interface MoneySum {
   /** Parts as typed. */
@@ -18,7 +15,9 @@ export interface MoneySum {
   readonly total: number;
   /** Parts of the plan without a price. */
   readonly unpriced: readonly string[];
-  /** Currencies among the prices that are not the brief's. */
+  /** Of the brief, else the one that the prices name first. */
+  readonly currency: string | undefined;
+  /** Currencies among the prices that are not that one. */
   readonly foreign: readonly string[];
 }
 
@@ -28,19 +27,19 @@ export function moneySum(plan: Plan): MoneySum {
   const parts = ids.reduce((sum, id) => sum + (prices[id] === undefined ? 0 : amountOf(prices[id])), 0);
   const lines = (plan.quote?.lines ?? []).reduce((sum, { amount }) => sum + amount, 0);
   const { tax, total } = taxed(parts + lines, plan.quote);
-  const own = plan.brief?.currency;
-  const foreign = ids.flatMap((id) => {
+  const named = ids.flatMap((id) => {
     const price = prices[id];
-    const currency = typeof price === 'object' ? price.currency : undefined;
-    return currency !== undefined && own !== undefined && currency !== own ? [currency] : [];
+    return typeof price === 'object' && price.currency !== undefined ? [price.currency] : [];
   });
+  const currency = plan.brief?.currency ?? named[0];
   return {
     parts,
     lines,
     tax,
     total,
     unpriced: ids.filter((id) => prices[id] === undefined),
-    foreign: [...new Set(foreign)],
+    currency,
+    foreign: [...new Set(named.filter((one) => one !== currency))],
   };
 }
 
@@ -59,22 +58,20 @@ export function validUntil(quote: Quote | undefined): string | undefined {
   return end.toISOString().slice(0, 10);
 }
 
-/** What a decibel less costs between two plans, or two parts; undefined when nothing is quieter. */
-export function costPerDecibel(
-  plain: { price: number; decibels: number },
-  quieter: { price: number; decibels: number },
-): number | undefined {
-  const avoided = plain.decibels - quieter.decibels;
-  return avoided > 0 ? (quieter.price - plain.price) / avoided : undefined;
-}
-
 const DAY_MS = 86_400_000;
 
 /** `today` in ISO form lets a quote run out; without it the remaining days are left out. */
 export function moneyFigures(plan: Plan, scene: Scene, today?: string): readonly Figure[] {
   const sum = moneySum(plan);
-  const shared = { topic: 'money', unit: 'money', inputs: inputsOf(plan, scene), exact: true } as const;
-  const because = unknownBecause(plan, scene, sum);
+  const { currency } = sum;
+  const shared = {
+    topic: 'money',
+    unit: 'money',
+    inputs: inputsOf(plan, scene),
+    exact: true,
+    ...(currency === undefined ? {} : { currency }),
+  } as const;
+  const because = unknownBecause(scene, sum);
   const known = (value: number) => (because === undefined ? { value } : { because });
   const budget = plan.brief?.budget;
   const limit: { limit?: Limit } =
@@ -116,7 +113,7 @@ export function moneyFigures(plan: Plan, scene: Scene, today?: string): readonly
             ...shared,
             id: 'money tax',
             title: 'Tax in the total',
-            ...known(sum.tax),
+            ...known(Math.round(sum.tax * 100) / 100),
             formula: 'Its share of the net sum.',
           } satisfies Figure,
         ]),
@@ -126,34 +123,25 @@ export function moneyFigures(plan: Plan, scene: Scene, today?: string): readonly
           {
             ...shared,
             id: 'money per litre',
-            title: 'Cost of a litre',
+            title: 'Cost of a litre, walls round',
             unit: 'money/l',
             ...known(sum.total / litres),
             formula: 'Total over the volume round the walls.',
           } satisfies Figure,
         ]),
-    ...(plan.quote?.wishes ?? []).map(({ label, part, plainPrice }, i): Figure => {
-      const price = plan.prices?.[part];
-      const value =
-        price === undefined ? { because: `${part} has no price` } : { value: amountOf(price) - plainPrice };
-      return {
-        ...shared,
-        id: `money wish ${i + 1}`,
-        title: `Price of a wish: ${label}`,
-        part,
-        ...value,
-        formula: 'The part as chosen less the plainer one that would do.',
-      };
-    }),
+    ...(plan.quote?.wishes ?? []).flatMap((wish, i) => wishFigures(plan, scene, wish, i + 1, shared)),
     ...(last === undefined || today === undefined
       ? []
       : [
           {
             ...shared,
             id: 'money quote days',
-            title: `Quote good until ${last}: days left`,
+            title:
+              daysLeft(last, today) < 0
+                ? `Quote ran out on ${last}, days ago`
+                : `Quote good until ${last}, days left`,
             unit: 'days',
-            value: Math.round((Date.parse(last) - Date.parse(today)) / DAY_MS),
+            value: daysLeft(last, today),
             formula: 'Last day less today.',
             limit: { kind: 'at least', value: 0, from: 'quote' },
           } satisfies Figure,
@@ -161,8 +149,12 @@ export function moneyFigures(plan: Plan, scene: Scene, today?: string): readonly
   ];
 }
 
-function unknownBecause(plan: Plan, scene: Scene, { unpriced, foreign }: MoneySum): string | undefined {
-  if (foreign.length > 0) return `prices are in ${foreign.join(' and ')} as well as ${plan.brief?.currency}`;
+function daysLeft(last: string, today: string): number {
+  return Math.round((Date.parse(last) - Date.parse(today)) / DAY_MS);
+}
+
+function unknownBecause(scene: Scene, { unpriced, foreign, currency }: MoneySum): string | undefined {
+  if (foreign.length > 0) return `prices are in ${foreign.join(' and ')} as well as ${currency}`;
   if (unpriced.length === 0) return undefined;
   const names = unpriced.map((id) => scene.parts.find((part) => part.id === id)?.label ?? id);
   const few = names.slice(0, 3).join(', ');
@@ -172,7 +164,7 @@ function unknownBecause(plan: Plan, scene: Scene, { unpriced, foreign }: MoneySu
 }
 
 function inputsOf(plan: Plan, scene: Scene): readonly EstimateInput[] {
-  return scene.parts.flatMap((part): EstimateInput[] => {
+  const parts = scene.parts.flatMap((part): EstimateInput[] => {
     const price = plan.prices?.[part.id];
     if (price === undefined) return [];
     const note = typeof price === 'object' ? [price.shop, price.date].filter(Boolean).join(', ') : '';
@@ -180,4 +172,26 @@ function inputsOf(plan: Plan, scene: Scene): readonly EstimateInput[] {
       { name: part.label, value: amountOf(price), unit: 'money', source: 'plan', ...(note ? { note } : {}) },
     ];
   });
+  const { lines = [], tax, pricesIncludeTax } = plan.quote ?? {};
+  return [
+    ...parts,
+    ...lines.map(
+      ({ label, amount }): EstimateInput => ({
+        name: label,
+        value: amount,
+        unit: 'money',
+        source: 'plan',
+      }),
+    ),
+    ...(tax === undefined
+      ? []
+      : [
+          {
+            name: pricesIncludeTax ? 'tax, inside the prices' : 'tax, on top of the prices',
+            value: Number((100 * tax).toFixed(2)),
+            unit: '%',
+            source: 'plan',
+          } satisfies EstimateInput,
+        ]),
+  ];
 }

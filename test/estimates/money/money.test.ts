@@ -1,10 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import {
-  costPerDecibel,
-  moneyFigures,
-  moneySum,
-  validUntil,
-} from '../../../geometry/estimates/money/money-figures';
+import { estimatePlan } from '../../../geometry/estimates/estimate-plan';
+import { moneyFigures, moneySum, validUntil } from '../../../geometry/estimates/money/money-figures';
+import { costPerDecibel } from '../../../geometry/estimates/money/wish-figures';
 import { examplePlan } from '../example-plan';
 
 function priced(change: (plan: Record<string, unknown>) => void = () => undefined) {
@@ -61,5 +58,32 @@ describe('money', () => {
     expect(figureOf(wish, 'money quote days')).toBeUndefined();
     expect(costPerDecibel({ price: 10, decibels: 40 }, { price: 30, decibels: 36 })).toBe(5);
     expect(costPerDecibel({ price: 10, decibels: 40 }, { price: 30, decibels: 41 })).toBeUndefined();
+  });
+
+  it('prices a decibel less by the two sheets, or says why not', () => {
+    const quieter = (plainDecibels: number, sound?: number) => {
+      const placed = priced((plan) => {
+        if (sound !== undefined)
+          Object.assign((plan.parts as { cooler: { spec: object } }).cooler.spec, { eachFan: { sound } });
+        Object.assign(plan, {
+          quote: { wishes: [{ label: 'quiet', part: 'cooler', plainPrice: 60, plainDecibels }] },
+        });
+      });
+      return figureOf(placed, 'money decibel 1');
+    };
+    expect(quieter(38, 30)?.value).toBe(5);
+    expect(quieter(29, 30)?.because).toBe('Cooler, 30 dB, is no quieter than the plainer part, 29 dB');
+    expect(quieter(38)?.because).toBe('the sheet of Cooler states no sound');
+  });
+
+  it('takes the currency of the brief, else the one the prices name, and tells it in the sentence', () => {
+    expect(figureOf(priced(), 'money total')?.currency).toBe('EUR');
+    const named = priced((plan) => {
+      delete (plan.brief as Record<string, unknown>).currency;
+      Object.assign(plan.prices as object, { card: { amount: 400, currency: 'SEK' } });
+    });
+    expect(figureOf(named, 'money total')?.currency).toBe('SEK');
+    const { topics } = estimatePlan(named.plan, named.scene, { load: 'idle' }, { bands: false });
+    expect(topics.money.answer).toMatch(/^Total: \d+ SEK\.$/);
   });
 });
