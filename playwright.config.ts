@@ -34,6 +34,8 @@ export default defineConfig({
     baseURL: `http://localhost:${port}/`,
     locale: 'en-GB',
     timezoneId: 'UTC',
+    // Keeping the page for later costs each fresh browser a second; the test of it lets it in.
+    serviceWorkers: 'block',
     actionTimeout: 20_000,
     navigationTimeout: 45_000,
     screenshot: 'only-on-failure',

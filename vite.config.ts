@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
 /**
@@ -25,7 +26,24 @@ function loosenPolicyWhileDeveloping(): Plugin {
 export default defineConfig({
   // Relative addresses, so that the built folder can be served from any path.
   base: './',
-  plugins: [react(), loosenPolicyWhileDeveloping()],
+  plugins: [
+    react(),
+    loosenPolicyWhileDeveloping(),
+    // Everything the page may ever ask for is kept in the browser, so that a dialog first opened where there is no
+    // network opens all the same. A newer version waits until the person asks for it: src/app/keep-offline.ts.
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: false,
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,woff2,svg,json}'],
+        maximumFileSizeToCacheInBytes: 5_000_000,
+        cleanupOutdatedCaches: true,
+        // The page that fetched it is the first to be kept, not only its next visit.
+        clientsClaim: true,
+      },
+    }),
+  ],
   // Nothing is inlined: the policy lets in neither fonts nor scripts from data addresses.
   build: {
     target: 'es2022',

@@ -15,3 +15,6 @@ if (place)
       <App />
     </StrictMode>,
   );
+
+if (import.meta.env.PROD && 'serviceWorker' in navigator)
+  void import('./keep-offline').then(({ keepOffline }) => keepOffline());
