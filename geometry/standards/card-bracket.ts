@@ -55,6 +55,14 @@ export const bracketPlateY = {
   }),
 } as const;
 
+/** Card-side face of the bracket to the key notch of the card's edge connector, along the card. */
+export const bracketFaceToKeyNotch = cem(
+  keyNotchY.value - bracketPlateY.cardSideFace.value,
+  'derived',
+  'figures 9-1 and 9-3',
+  { plusMinus: 0.4, note: '57.15 + 1.04; the tolerance is that of 59.05 to the outer face' },
+);
+
 const componentSideEdge = solderSideEdge + bracketSizes.plateWidth.value;
 
 /** Full-height bracket across the slots, from the slot's centreline toward larger board x. */

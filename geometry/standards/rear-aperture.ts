@@ -38,7 +38,10 @@ const panelY = holeA.y - rearAperture.holeRowToPanelInnerFace.value;
 const bottomZ = -rearAperture.bottomBelowComponentSide.value;
 
 /** Inner face of the rear panel, y in the board frame: behind the board's rear edge, hence negative. */
-export const rearPanelInnerFaceY = atx(panelY, 'derived', 'figure 4', { note: '0.400 in - 0.483 in' });
+export const rearPanelInnerFaceY = atx(panelY, 'derived', 'figure 4', {
+  plusMinus: 0.25,
+  note: '0.400 in - 0.483 in; the tolerance is that of 0.483 in',
+});
 
 /** Outer faces of the rear connectors, y in the board frame. */
 export const connectorFacesY = microAtx(

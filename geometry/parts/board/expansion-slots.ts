@@ -1,18 +1,29 @@
 /** Expansion slots and the room their cards want; board frame (`fields.ts`), mm. */
 import { cardEnvelopeAcross, cardOutline, cardRearEdgeY, seatedCardZ } from '../../standards/card-envelope';
-import { slotCentrelineX, slotConnectorSection, slotConnectors } from '../../standards/expansion-slots';
+import { keyNotchY, slotConnectorSection, slotConnectors } from '../../standards/expansion-slots';
 import type { BodyBox, Feature, Mount } from '../body';
 import { centredSpan, reservedBox, type Span, solidBox } from '../body-box';
-import { patternsOfSlot, slotFrame } from '../slot-frame';
+import { nominalOr } from '../dimension';
+import { patternsOfSlot, publishedSlotPlace, type SlotPlace, slotFrame } from '../slot-frame';
 import type { BoardPiece } from './board-piece';
 import type { BoardSpec } from './fields';
 
 export function expansionSlotsOf(spec: BoardSpec): BoardPiece {
-  const slots = spec.slots.map(expansionSlot);
+  const place = slotPlaceOf(spec);
+  const slots = spec.slots.map((slot) => expansionSlot(slot, place));
   return {
     boxes: slots.flatMap((slot) => slot.boxes),
     mounts: slots.map((slot) => slot.mount),
     features: slots.map((slot) => slot.feature),
+  };
+}
+
+function slotPlaceOf({ slotPlace }: BoardSpec): SlotPlace {
+  const { seat, holeBToSlot1, holeRowToKeyNotch } = publishedSlotPlace;
+  return {
+    seat: nominalOr(slotPlace?.seat, seat),
+    holeBToSlot1: nominalOr(slotPlace?.holeBToSlot1, holeBToSlot1),
+    holeRowToKeyNotch: nominalOr(slotPlace?.holeRowToKeyNotch, holeRowToKeyNotch),
   };
 }
 
@@ -21,20 +32,25 @@ export function expansionSlotsOf(spec: BoardSpec): BoardPiece {
  * to be, in a full-height opening) and no longer than the connector. It is plug space: what goes in is the card. The
  * room above it, as high again as the card, is hand space, wanted only while a card goes in or comes out.
  */
-function expansionSlot({ position, size }: BoardSpec['slots'][number]): {
+function expansionSlot(
+  { position, size }: BoardSpec['slots'][number],
+  place: SlotPlace,
+): {
   boxes: BodyBox[];
   mount: Mount;
   feature: Feature;
 } {
   const id = `slot ${position}`;
-  const centre = slotCentrelineX(position);
+  const frame = slotFrame(position, place);
+  const [centre, key, seat] = frame.translation;
+  const [forward, up] = [key - keyNotchY.value, seat - slotConnectorSection.seatHeight.value];
   const connector = slotConnectors[size];
   const [from, to] = cardEnvelopeAcross(1);
   const card = {
     x: [centre + from, centre + to] as Span,
-    y: [cardRearEdgeY.value, connector.frontEndY.value] as Span,
+    y: [cardRearEdgeY.value + forward, connector.frontEndY.value + forward] as Span,
   };
-  const top = seatedCardZ.fullHeightTopEdge.value;
+  const top = seatedCardZ.fullHeightTopEdge.value + up;
   return {
     boxes: [
       solidBox(
@@ -42,7 +58,7 @@ function expansionSlot({ position, size }: BoardSpec['slots'][number]): {
         'expansion slot',
         {
           x: centredSpan(centre, slotConnectorSection.width.value),
-          y: [connector.rearEndY.value, connector.frontEndY.value],
+          y: [connector.rearEndY.value + forward, connector.frontEndY.value + forward],
           z: [0, slotConnectorSection.height.value],
         },
         { receives: [id], feature: id },
@@ -51,7 +67,7 @@ function expansionSlot({ position, size }: BoardSpec['slots'][number]): {
         `${id} card space`,
         'plug space',
         'expansion slot',
-        { ...card, z: [seatedCardZ.lowerEdge.value, top] },
+        { ...card, z: [seatedCardZ.lowerEdge.value + up, top] },
         { feature: id },
       ),
       reservedBox(
@@ -66,7 +82,7 @@ function expansionSlot({ position, size }: BoardSpec['slots'][number]): {
       id,
       label: `Slot ${position} (${size})`,
       patterns: patternsOfSlot(size),
-      frame: slotFrame(position),
+      frame,
     },
     feature: {
       id,

@@ -60,6 +60,28 @@ export const boardFields = z.strictObject({
     .array(z.strictObject({ position: z.int().min(1).max(7), size: slotSizeSchema }))
     .max(7)
     .meta({ title: 'Expansion slots', help: 'Position 1 is the slot nearest the processor' }),
+  slotPlace: z
+    .strictObject({
+      seat: millimetres('Seat of the cards', {
+        datum: 'board surface to the finger tips of a seated card',
+        max: 20,
+        fallback: 3.4,
+      }).optional(),
+      holeBToSlot1: millimetres('Hole B to slot 1', {
+        datum: 'centre of hole B to the centreline of slot 1, towards the top edge',
+        min: 30,
+        max: 60,
+        fallback: 47.29,
+      }).optional(),
+      holeRowToKeyNotch: millimetres('Hole row to key notch', {
+        datum: 'hole row A, B, C to the key notch of the connectors, forward',
+        min: 30,
+        max: 60,
+        fallback: 46.94,
+      }).optional(),
+    })
+    .optional()
+    .meta({ title: 'Place of the slots' }),
   m2: z
     .array(
       z.strictObject({

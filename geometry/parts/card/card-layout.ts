@@ -1,9 +1,8 @@
 /** Where the pieces of a card stand, in the frame of `spec.ts`, mm. */
 
-import { bracketPlateY } from '../../standards/card-bracket';
+import { bracketFaceToKeyNotch } from '../../standards/card-bracket';
 import { cardFanDepth, contactTongue } from '../../standards/card-edge';
 import { cardOutline, cardPartHeights } from '../../standards/card-envelope';
-import { keyNotchY } from '../../standards/expansion-slots';
 import { cardPowerHeader } from '../../standards/power-connectors';
 import { centredSpan, type Extent, type Span } from '../body-box';
 import { type Dimension, nominal, nominalOr } from '../dimension';
@@ -24,6 +23,7 @@ export interface CardDimensions {
   readonly height: Dimension;
   readonly thickness: Dimension;
   readonly lowProfile?: boolean | undefined;
+  readonly keyNotch?: Dimension | undefined;
   readonly backplate?: Dimension | undefined;
   readonly boardLength?: Dimension | undefined;
   readonly boardHeight?: Dimension | undefined;
@@ -32,10 +32,12 @@ export interface CardDimensions {
 }
 
 /** Card-side face of the bracket to the key notch, where the card's foot is. */
-export const bracketToKeyNotch = keyNotchY.value - bracketPlateY.cardSideFace.value;
+export function bracketToKeyNotch({ keyNotch }: Pick<CardDimensions, 'keyNotch'>): number {
+  return nominalOr(keyNotch, bracketFaceToKeyNotch.value);
+}
 
-/** Card-side face of the bracket to the rear edge of the card. */
-export const bracketToCardEdge = bracketToKeyNotch - cardOutline.keyNotchToRearEdge.value;
+/** Card-side face of the bracket to the rear edge of the card's board and shroud. */
+export const bracketToCardEdge = bracketFaceToKeyNotch.value - cardOutline.keyNotchToRearEdge.value;
 
 export const halfBoard = cardOutline.boardThickness.value / 2;
 
@@ -59,9 +61,10 @@ export function boardExtents(card: CardDimensions): { fingers: Extent; board: Ex
   const end = nominalOr(card.boardLength, length);
   const top = nominalOr(card.boardHeight, Math.min(height, usualHeight));
   const tongue = contactTongue(card.interface).value;
+  const notch = bracketToKeyNotch(card);
   const y: Span = [-halfBoard, halfBoard];
   return {
-    fingers: { x: [bracketToKeyNotch + tongue[0], bracketToKeyNotch + tongue[1]], y, z: [0, lowerEdge] },
+    fingers: { x: [notch + tongue[0], notch + tongue[1]], y, z: [0, lowerEdge] },
     board: { x: [bracketToCardEdge, end], y, z: [lowerEdge, top] },
     backplate: {
       x: [bracketToCardEdge, length],

@@ -42,7 +42,7 @@ export function buildCard(spec: CardSpec, _adjust: AdjustmentValues = {}): PartM
         id: 'slot',
         label: 'Edge connector',
         pattern: slotMountPattern(spec.interface),
-        frame: translationBy([bracketToKeyNotch, 0, 0]),
+        frame: translationBy([bracketToKeyNotch(spec), 0, 0]),
       },
     ],
     features: power.map((socket) => socket.feature),

@@ -22,6 +22,12 @@ export const cardSpecSchema = z
     thickness: millimetres('Thickness', { datum: 'back of the backplate to face of the shroud' }),
     bracketSlots: z.int().min(1).max(4).meta({ title: 'Slots of the bracket' }),
     lowProfile: z.boolean().optional().meta({ title: 'Low-profile bracket' }),
+    keyNotch: millimetres('Bracket to key notch', {
+      datum: 'card-side face of the bracket to the key notch of the edge connector',
+      min: 40,
+      max: 80,
+      fallback: 58.19,
+    }).optional(),
     backplate: millimetres('Backplate side', {
       datum: 'solder-side surface of the circuit board to back of the backplate',
       min: 0,

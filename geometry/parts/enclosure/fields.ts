@@ -100,6 +100,11 @@ export const enclosureFields = z.strictObject({
         min: 0,
         datum: 'inner face of the top wall to the upper edge of the board',
       }).optional(),
+      fromRear: millimetres('Rear wall to the board edge', {
+        datum: 'inner face of the rear wall to the rear edge of the board',
+        max: 50,
+        fallback: 2.11,
+      }).optional(),
       standoff: millimetres('Standoff height', {
         datum: 'mounting face of the tray to underside of the board',
       }),

@@ -85,10 +85,10 @@ export function layoutOf(spec: EnclosureSpec): EnclosureLayout {
 
 /** The rear top corner of a board, laid down on the tray face. */
 export function boardCorner(spec: EnclosureSpec): Vector3 {
-  const { corner, fromTop } = spec.board;
+  const { corner, fromTop, fromRear } = spec.board;
   if (corner) return [nominal(corner[0]), nominal(corner[1]), nominal(corner[2])];
   const down = nominalOr(fromTop, DEFAULT_FROM_TOP_MM);
-  return [-rearPanelInnerFaceY.value, nominal(spec.interior.height) - down, 0];
+  return [nominalOr(fromRear, -rearPanelInnerFaceY.value), nominal(spec.interior.height) - down, 0];
 }
 
 /** Inner faces of the six walls: the space that parts share with the tray. */

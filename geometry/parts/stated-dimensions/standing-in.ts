@@ -4,16 +4,19 @@
  */
 import { enclosureSheets, plugAndBend } from '../../standards/assembly-practice';
 import { boardFormFactors, boardSheet } from '../../standards/board-form-factors';
+import { bracketFaceToKeyNotch } from '../../standards/card-bracket';
 import { cardOutline, cardPartHeights } from '../../standards/card-envelope';
 import { microAtxSpecification } from '../../standards/cited-documents';
 import { tubeTurn } from '../../standards/cooler-proportions';
 import { driveForms } from '../../standards/drives';
+import { holeBToSlot1, holeRowToKeyNotch, slotConnectorSection } from '../../standards/expansion-slots';
 import { fanThickness } from '../../standards/fans';
 import { m2Module } from '../../standards/m2-modules';
 import { dimm, dimmSocket, soDimm } from '../../standards/memory';
 import { lidHeightStack } from '../../standards/processor-sockets';
 import type { Published } from '../../standards/published';
 import { liquidCoolerSeen } from '../../standards/radiators';
+import { rearPanelInnerFaceY } from '../../standards/rear-aperture';
 import { riserBoard } from '../../standards/riser-practice';
 import { sfxToAtxPlate, supplyForms } from '../../standards/supply-forms';
 import type { AdapterSpec } from '../adapter/spec';
@@ -67,10 +70,11 @@ function enclosureValues(spec: EnclosureSpec): StandingIn {
     source: { ...microAtxSpecification, figure: 'figure 4 note' },
     confidence: 'derived',
   };
+  const fromRear: Published<number> = { ...rearPanelInnerFaceY, value: -rearPanelInnerFaceY.value };
   return {
     'walls.sheet': plate,
     'tray.thickness': plate,
-    ...(spec.board.corner ? {} : { 'board.fromTop': fromTop }),
+    ...(spec.board.corner ? {} : { 'board.fromTop': fromTop, 'board.fromRear': fromRear }),
     ...(spec.shroud ? { 'shroud.thickness': plate } : {}),
   };
 }
@@ -83,6 +87,9 @@ function boardValues(spec: BoardSpec): StandingIn {
     thickness: boardSheet.thickness,
     'socket.seat': lidHeightStack.socketSeatingPlane,
     'memory.pitch': dimmSocket.pitch,
+    'slotPlace.seat': slotConnectorSection.seatHeight,
+    'slotPlace.holeBToSlot1': holeBToSlot1,
+    'slotPlace.holeRowToKeyNotch': holeRowToKeyNotch,
   };
 }
 
@@ -104,6 +111,7 @@ function driveValues(spec: DriveSpec): StandingIn {
 function cardValues(spec: CardSpec): StandingIn {
   const usual = spec.lowProfile ? cardOutline.lowProfileHeight : cardOutline.fullHeight;
   return {
+    keyNotch: bracketFaceToKeyNotch,
     backplate: cardPartHeights.solderSide,
     ...(usual.value < nominal(spec.height) ? { boardHeight: usual } : {}),
   };

@@ -30,12 +30,16 @@ const SENSES = [true, false] as const;
 /** Closer than this to where it stands, a violation begins there. */
 const HERE_MM = 1e-7;
 
-/** All violations of a constraint that begin ahead of where the dimension stands, or hold there. */
+/**
+ * All violations of a constraint that begin ahead of where the dimension stands, or hold there. With `beside`, boxes
+ * that stand past each other by less than so many mm count as if they faced each other.
+ */
 export function violationsOf(
   study: PlanStudy,
   constraint: Constraint,
   motion: StraightMotion,
   movesLike: Int32Array,
+  beside = 0,
 ): readonly Violation[] {
   const { standing } = motion;
   const found: Violation[] = [];
@@ -44,7 +48,7 @@ export function violationsOf(
       if (movesLike[from] === movesLike[to] && movesLike[from] !== RESIZED) continue;
       if (standing.aligned[from] !== 1 || standing.aligned[to] !== 1) continue;
       for (const direction of constraint.gap?.directions ?? ANY_DIRECTION) {
-        const violation = violationAlong(study, constraint, motion, from, to, direction);
+        const violation = violationAlong(study, constraint, motion, [from, to], direction, beside);
         if (violation) found.push(violation);
       }
     }
@@ -66,9 +70,9 @@ function violationAlong(
   study: PlanStudy,
   constraint: Constraint,
   motion: StraightMotion,
-  from: number,
-  to: number,
+  [from, to]: readonly [number, number],
   direction: Vector3 | undefined,
+  beside: number,
 ): Violation | undefined {
   const along = direction && worldAxis(direction);
   // Gaps along a slanted direction are looked at with the turned boxes.
@@ -88,7 +92,8 @@ function violationAlong(
       const slope = (faceDistance(motion.stepped, from, to, axis, up) - now) / motion.step;
       // A named gap is the limit of a dimension only where the dimension changes that gap.
       if (isGap && Math.abs(slope) < STILL) return undefined;
-      if (!narrow(interval, now, slope, isGap ? wanted : -CONTACT_TOLERANCE_MM, axis, up)) return undefined;
+      const least = isGap ? wanted : beside - CONTACT_TOLERANCE_MM;
+      if (!narrow(interval, now, slope, least, axis, up)) return undefined;
     }
   }
   if (interval.to <= HERE_MM || interval.from === Number.NEGATIVE_INFINITY) return undefined;

@@ -194,6 +194,14 @@ export function incurableOverlaps(scene: VariedScene, sense: Sense): readonly Br
   return found;
 }
 
+/** Gaps ahead between boxes that stand past each other by less than `beside` mm; t counts from where it stands. */
+export function violationsBeside(scene: VariedScene, sense: Sense, beside: number): readonly Violation[] {
+  const { motion, movesLike, constraints } = stretchFrom(scene, scene.standing, sense);
+  return constraints.flatMap((constraint) =>
+    constraint.gap ? violationsOf(scene.study, constraint, motion, movesLike, beside) : [],
+  );
+}
+
 function hasTurned({ aligned }: PackedBoxes): boolean {
   return aligned.some((is) => is !== 1);
 }

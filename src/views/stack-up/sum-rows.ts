@@ -29,11 +29,11 @@ export function signed(millimetres: number): string {
   return `${millimetres < 0 ? '−' : '+'} ${formatMillimetres(Math.abs(millimetres))}`;
 }
 
-/** 'sheet', 'sheet, usual ±', 'standard value, sheet is silent'. */
+/** 'sheet', 'sheet, ± by default', 'published, sheet is silent'. */
 export function sourceWords({ source, isDefault, isStated }: StackUpTerm): string {
   const band = isDefault ? ', ± by default' : '';
   if (isStated) return `${source}${band}`;
-  return source === 'standard' ? `standard, sheet is silent${band}` : `${source}, sheet is silent${band}`;
+  return source === 'standard' ? `published, sheet is silent${band}` : `${source}, sheet is silent${band}`;
 }
 
 /** 'Cooler, height'; 'Board, M.2 sockets upper, sink height' keeps its capital. */

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { buildPart } from '../../../geometry/parts/build-part';
+import type { PartSpec } from '../../../geometry/parts/part-spec';
 import { withDimension } from '../../../geometry/parts/stated-dimensions/change-dimension';
 import { dimensionAt } from '../../../geometry/parts/stated-dimensions/stated-dimensions';
 import { placePlan } from '../../../geometry/plan/place-plan';
@@ -25,6 +27,15 @@ function apart(plan: Plan, { faces }: ChainLink, direction: Vector3): number {
   });
   if (!a || !b) throw new RangeError('a link between two faces has two');
   return Math.abs(dot(subtract(b, a), direction));
+}
+
+/** Sheets are cut into numbered pieces: where one came or went, names do not tell which is which. */
+function isBuiltAnew(before: PartSpec, after: PartSpec): boolean {
+  const names = (spec: PartSpec) =>
+    buildPart(spec)
+      .boxes.map(({ name }) => name)
+      .join();
+  return names(before) !== names(after);
 }
 
 describe('the chain behind a clearance', () => {
@@ -63,6 +74,7 @@ describe('the chain behind a clearance', () => {
           const by = dimensionAt(entry.spec, link.path).plusMinus / 2;
           const spec = withDimension(entry.spec, link.path, link.nominal + by);
           const other = { ...plan, parts: { ...plan.parts, [link.part]: { ...entry, spec } } };
+          if (isBuiltAnew(entry.spec, spec)) continue;
           const grown = Math.abs(link.nominal + by);
           expect(apart(other, link, chain.direction), `${id} ${link.path}`).toBeCloseTo(grown, 6);
           tried++;

@@ -90,7 +90,7 @@ describe('the sum', () => {
     expect(sourceWords(term({}))).toBe('sheet, ± by default');
     expect(sourceWords(term({ source: 'measured', isDefault: false }))).toBe('measured');
     expect(sourceWords(term({ source: 'standard', isStated: false, isDefault: false }))).toBe(
-      'standard, sheet is silent',
+      'published, sheet is silent',
     );
   });
 });
