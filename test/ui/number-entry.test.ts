@@ -5,7 +5,7 @@ import { readNumberEntry } from '../../src/ui/number-entry';
 
 const math = create(all);
 
-const valueOf = (text: string, isLength = true): number => {
+const readingOf = (text: string, isLength = true): number => {
   const entry = readNumberEntry(text, isLength);
   if ('fault' in entry) throw new Error(`${text} ${entry.fault}`);
   return entry.value;
@@ -36,7 +36,7 @@ describe('what a person types for a length', () => {
     ['0.1 + 0.2', 0.3],
     ['25/2', 12.5],
     ['2.9*20.32', 58.928],
-  ])('%s is %d mm', (text, value) => expect(valueOf(text)).toBe(value));
+  ])('%s is %d mm', (text, value) => expect(readingOf(text)).toBe(value));
 });
 
 describe('what can be read in two ways is refused in words', () => {
@@ -66,8 +66,8 @@ describe('what can be read in two ways is refused in words', () => {
   ])('%s', (text, words) => expect(faultOf(text)).toMatch(words));
 
   test('a field of watts takes sums but no millimetres', () => {
-    expect(valueOf('150+25', false)).toBe(175);
-    expect(valueOf('11/16', false)).toBe(0.6875);
+    expect(readingOf('150+25', false)).toBe(175);
+    expect(readingOf('11/16', false)).toBe(0.6875);
     expect(faultOf('3 mm', false)).toMatch(/no unit of length/);
   });
 });
@@ -95,7 +95,7 @@ describe('against mathjs, an independent reader of arithmetic and units', () => 
         const expected: unknown = math.evaluate(text);
         if (typeof expected !== 'number') throw new Error('no number');
         // Proper fractions of a ruler are refused on purpose in a field of lengths: here it is a field of watts.
-        expect(valueOf(text, false)).toBeCloseTo(expected, 4);
+        expect(readingOf(text, false)).toBeCloseTo(expected, 4);
       }),
       { numRuns: 300 },
     );
@@ -108,7 +108,7 @@ describe('against mathjs, an independent reader of arithmetic and units', () => 
       fc.property(length, length, fc.constantFrom('+', '-'), (a, b, sign) => {
         const text = `${a} ${sign} ${b}`;
         const expected = math.unit(math.evaluate(text)).toNumber('mm');
-        expect(Math.abs(valueOf(text) - expected)).toBeLessThan(1e-5);
+        expect(Math.abs(readingOf(text) - expected)).toBeLessThan(1e-5);
       }),
     );
   });
@@ -121,7 +121,7 @@ describe('against mathjs, an independent reader of arithmetic and units', () => 
         fc.constantFrom(2, 4, 8, 16, 32, 64),
         (whole, over, under) => {
           const expected = math.unit(math.evaluate(`(${whole} + ${over}/${under}) inch`)).toNumber('mm');
-          expect(Math.abs(valueOf(`${whole} ${over}/${under}"`) - expected)).toBeLessThan(1e-5);
+          expect(Math.abs(readingOf(`${whole} ${over}/${under}"`) - expected)).toBeLessThan(1e-5);
         },
       ),
     );

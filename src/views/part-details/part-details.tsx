@@ -11,7 +11,7 @@ import { ReplaceSelect } from './replace-select';
 import { RoomRound } from './room-round';
 
 const EditPartDialog = lazy(() =>
-  import('../part-form/edit-part-dialog').then((module) => ({ default: module.EditPartDialog })),
+  import('../part-editor/edit-part-dialog').then((module) => ({ default: module.EditPartDialog })),
 );
 
 export function PartDetails({ part }: { readonly part: PlacedPart }) {

@@ -2,7 +2,7 @@
  * What a form holds while it is being filled in: the texts a person typed, as typed, so that nothing is lost when
  * something is wrong. A draft made from a value and turned back gives an equal value.
  */
-import { readNumber } from '../../ui/numbers';
+import { readNumberEntry } from '../../ui/number-entry';
 import { type Field, type ObjectField, type VariantsField, variantValue } from './describe-schema';
 
 /** A dimension under edit. `stated` keeps the long form of one that had it. */
@@ -128,9 +128,9 @@ export function toValue(field: Field, draft: Draft): unknown {
     case 'constant':
       return field.value;
     case 'quantity':
-      return quantityValue(draft);
+      return quantityValue(field, draft);
     case 'number':
-      return numberOrText(draft);
+      return numberOrText(draft, field.facts.unit === 'mm');
     case 'boolean':
       return draft;
     case 'choice':
@@ -155,11 +155,12 @@ function objectValue(field: ObjectField, draft: ObjectDraft): unknown {
   return Object.fromEntries(entries.filter(([, value]) => value !== undefined));
 }
 
-function quantityValue(draft: Draft): unknown {
+function quantityValue(field: Field, draft: Draft): unknown {
   if (!isQuantityDraft(draft)) return undefined;
   const { source, note, stated } = draft;
-  const value = numberOrText(draft.value);
-  const plusMinus = numberOrText(draft.plusMinus);
+  const isLength = field.facts.unit === 'mm';
+  const value = numberOrText(draft.value, isLength);
+  const plusMinus = numberOrText(draft.plusMinus, isLength);
   if (value === undefined && plusMinus === undefined && !stated) return undefined;
   // A bare number already means 'sheet': it stays bare until something more is said.
   const isBare = !stated && plusMinus === undefined && (source === undefined || source === 'sheet');
@@ -173,9 +174,10 @@ function quantityValue(draft: Draft): unknown {
   };
 }
 
-function numberOrText(draft: Draft): number | string | undefined {
+function numberOrText(draft: Draft, isLength: boolean): number | string | undefined {
   if (typeof draft !== 'string' || draft.trim() === '') return undefined;
-  return readNumber(draft) ?? draft;
+  const entry = readNumberEntry(draft, isLength);
+  return 'value' in entry ? entry.value : draft;
 }
 
 /** Another variant, with what both have in common kept as typed. */

@@ -1,8 +1,9 @@
 /** The form of a kind of part, read from the schema of all parts, and the words for what is wrong in it. */
 import { z } from 'zod';
 import { describeIssues, type PartKind, type PartSpec, partSpecSchema } from '../../../geometry';
+import { readNumberEntry } from '../../ui/number-entry';
 import { describeSchema, type Field } from './describe-schema';
-import { asObject, type Draft, optionOf, toValue } from './draft';
+import { asObject, type Draft, isQuantityDraft, optionOf, toValue } from './draft';
 
 export interface FieldFault {
   /** 'fans.0.thickness' */
@@ -43,9 +44,23 @@ export function readForm(field: Field, draft: Draft): FormResult {
   const faults = describeIssues(parsed.error.issues, value).map(({ path, message }) => ({
     path,
     title: fieldTitle(field, draft, path.split('.')),
-    message,
+    message: entryFault(field, draft, path.split('.')) ?? message,
   }));
   return { ok: false, faults };
+}
+
+/** What the reader of numbers says about the text at a path, where it could not read it. */
+function entryFault(field: Field, draft: Draft, path: readonly string[]): string | undefined {
+  const [key, ...rest] = path;
+  if (key !== undefined && field.type !== 'quantity') {
+    const step = stepInto(field, draft, key);
+    return step && entryFault(step.field, step.draft, rest);
+  }
+  if (field.type !== 'quantity' && field.type !== 'number') return undefined;
+  const text = isQuantityDraft(draft) ? draft[key === 'plusMinus' ? 'plusMinus' : 'value'] : draft;
+  if (typeof text !== 'string' || text.trim() === '') return undefined;
+  const entry = readNumberEntry(text, field.facts.unit === 'mm');
+  return 'fault' in entry ? entry.fault : undefined;
 }
 
 /** The titles along a path, as the form shows them. */

@@ -9,7 +9,7 @@ import { ShelfRow } from './shelf-row';
 import './shelf-list.css';
 
 const NewPartDialog = lazy(() =>
-  import('../part-form/new-part-dialog').then((module) => ({ default: module.NewPartDialog })),
+  import('../part-editor/new-part-dialog').then((module) => ({ default: module.NewPartDialog })),
 );
 
 export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {

@@ -1,8 +1,8 @@
 /** Edits the figures of a part in the plan; saved as one step of undo. */
 import type { PartSpec } from '../../../geometry';
 import { respecifyPart } from '../../store/part-actions';
+import { PartForm } from '../part-form/part-form';
 import { FormDialog } from './form-dialog';
-import { PartForm } from './part-form';
 
 interface EditPartDialogProps {
   readonly id: string;

@@ -6,8 +6,8 @@ import { keepOwnPart } from '../../shelf/shelf-store';
 import { useShelf } from '../../shelf/use-shelf';
 import { placePart } from '../../store/part-actions';
 import { announce } from '../../store/status-store';
+import { PartForm } from '../part-form/part-form';
 import { FormDialog } from './form-dialog';
-import { PartForm } from './part-form';
 
 interface NewPartDialogProps {
   readonly kind: PartKind;
