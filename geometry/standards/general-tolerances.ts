@@ -46,25 +46,36 @@ export function generalTolerance(toleranceClass: ToleranceClass, length: number)
 }
 
 /** What a reading with a hand caliper, or beyond its jaws with a steel rule, is good for. */
-export const measuredPlusMinus = {
-  caliper: commonPractice(0.05, { note: 'instrument error and the hand together' }),
+const readings = {
+  caliper: commonPractice(0.1, { note: 'instrument, hand and a part that gives under the jaws, together' }),
   caliperReach: commonPractice(150, { note: 'jaws of the usual caliper' }),
   steelRule: commonPractice(0.5, { note: 'half a division at either end' }),
 } as const;
+
+/** What a builder has at hand to read a length with, and plus or minus how much it is good for, mm. */
+export interface Instrument {
+  readonly name: 'caliper' | 'steel rule';
+  readonly plusMinus: number;
+}
+
+export function instrumentFor(length: number): Instrument {
+  const { caliper, caliperReach, steelRule } = readings;
+  return Math.abs(length) <= caliperReach.value
+    ? { name: 'caliper', plusMinus: caliper.value }
+    : { name: 'steel rule', plusMinus: steelRule.value };
+}
 
 /** Where a dimension of a part came from. */
 export type DimensionSource = 'standard' | 'sheet' | 'measured' | 'assumed';
 
 /**
  * Tolerance to assume for a dimension that states none, plus or minus in mm. Our choice:
- * - `measured`: caliper up to its reach, steel rule beyond;
+ * - `measured`: what the instrument is good for, caliper up to its reach, steel rule beyond (common practice);
  * - `standard` without a tolerance of its own, and `sheet`: ISO 2768-1 class m, ordinary workshop accuracy;
  * - `assumed`: class c, because nobody has promised anything.
  * Throws RangeError unless the length is finite.
  */
 export function defaultPlusMinus(source: DimensionSource, length: number): number {
   const byClass = generalTolerance(source === 'assumed' ? 'c' : 'm', length) ?? 0;
-  if (source !== 'measured') return byClass;
-  const { caliper, caliperReach, steelRule } = measuredPlusMinus;
-  return Math.abs(length) <= caliperReach.value ? caliper.value : steelRule.value;
+  return source === 'measured' ? instrumentFor(length).plusMinus : byClass;
 }

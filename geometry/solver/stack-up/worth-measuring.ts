@@ -1,6 +1,6 @@
 /** What measuring would be worth: which dimensions, read on the pieces at hand, decide an undecided clearance. */
 import type { Plan } from '../../plan/plan-schema';
-import { defaultPlusMinus } from '../../standards/general-tolerances';
+import { type Instrument, instrumentFor } from '../../standards/general-tolerances';
 import type { Band } from './fit-verdict';
 import { probabilityBelow } from './normal-distribution';
 import type { StackUp, StackUpTerm } from './stack-up';
@@ -17,6 +17,7 @@ export interface Measurement {
   readonly nominal: number;
   readonly plusMinus: number;
   readonly measuredPlusMinus: number;
+  readonly instrument: Instrument['name'];
   /** Half-width of what is left of the band, mm. */
   readonly leaves: number;
   /** Chance that the readings decide, whatever they turn out to be. */
@@ -35,6 +36,11 @@ export interface WorthMeasuring {
   readonly measurements: readonly Measurement[];
   /** With all of them measured, and as the sheets say, the question is settled. */
   readonly settled: boolean;
+  /** Half-width of the band when all of them are measured, and how far from the threshold the sheets put it, mm. */
+  readonly leaves: number;
+  readonly lead: number;
+  /** Lengths too long for the caliper, whose band a steel rule does not narrow. */
+  readonly beyondCaliper: number;
 }
 
 /** Nobody measures more than this for one answer. */
@@ -59,7 +65,7 @@ function worthOf(stack: StackUp): WorthMeasuring | undefined {
   const measurements: Measurement[] = [];
   let leaves = stack.terms.reduce((sum, term) => sum + term.contribution, 0);
   let variance = 0;
-  for (const { term, after } of byNarrowing(stack.terms)) {
+  for (const { term, after, instrument } of byNarrowing(stack.terms)) {
     if (measurements.length === MOST_MEASUREMENTS || leaves <= Math.abs(lead)) break;
     leaves -= term.contribution * (1 - after / term.plusMinus);
     variance += (term.contribution / term.sigmas) ** 2;
@@ -72,6 +78,7 @@ function worthOf(stack: StackUp): WorthMeasuring | undefined {
       nominal: term.nominal,
       plusMinus: term.plusMinus,
       measuredPlusMinus: after,
+      instrument,
       leaves,
       chanceDecided: chanceDecided(lead, leaves, Math.sqrt(variance)),
     });
@@ -84,7 +91,15 @@ function worthOf(stack: StackUp): WorthMeasuring | undefined {
     band: stack.worstCase,
     measurements,
     settled: leaves <= Math.abs(lead),
+    leaves,
+    lead: Math.abs(lead),
+    beyondCaliper: stack.terms.filter(isBeyondCaliper).length,
   };
+}
+
+function isBeyondCaliper({ nominal, plusMinus }: StackUpTerm): boolean {
+  const { name, plusMinus: after } = instrumentFor(nominal);
+  return name === 'steel rule' && after >= plusMinus && plusMinus > instrumentFor(0).plusMinus;
 }
 
 function questionOf({ fit, wantedKept }: StackUp): WorthMeasuring['question'] | undefined {
@@ -95,7 +110,10 @@ function questionOf({ fit, wantedKept }: StackUp): WorthMeasuring['question'] | 
 /** Dimensions that a reading narrows, the one that narrows the gap most first. */
 function byNarrowing(terms: readonly StackUpTerm[]) {
   return terms
-    .map((term) => ({ term, after: defaultPlusMinus('measured', term.nominal) }))
+    .map((term) => {
+      const { name, plusMinus } = instrumentFor(term.nominal);
+      return { term, after: plusMinus, instrument: name };
+    })
     .filter(({ term, after }) => after < term.plusMinus)
     .sort((a, b) => narrowing(b) - narrowing(a));
 }

@@ -151,7 +151,8 @@ describe('what measuring would be worth', () => {
     datum: undefined,
     nominal: 120,
     plusMinus: 0.3,
-    measuredPlusMinus: 0.05,
+    measuredPlusMinus: 0.1,
+    instrument: 'caliper' as const,
     leaves: 0.4,
     chanceDecided: 0.93,
   };
@@ -163,15 +164,28 @@ describe('what measuring would be worth', () => {
     band: [2, 3.1],
     measurements: [measurement, measurement, measurement],
     settled: true,
+    leaves: 0.4,
+    lead: 0.5,
+    beyondCaliper: 0,
   } as const;
 
   test('is promised only when it settles the question', () => {
     expect(promiseWords(worth)).toBe(
       'Measure these three: as the sheets say, that settles it. Chance that the readings decide: 93 %.',
     );
-    expect(
-      promiseWords({ ...worth, settled: false, measurements: [{ ...measurement, chanceDecided: 0 }] }),
-    ).toBe('Measure this one to narrow it to ± 0.4; as the sheets say, it stays open.');
-    expect(promiseWords({ ...worth, measurements: [] })).toMatch(/^Measuring would not narrow it/);
+  });
+
+  test('says in words why it cannot settle the question', () => {
+    const open = { ...worth, settled: false, leaves: 1.42, lead: 0.27 };
+    const hopeless = { ...open, measurements: [{ ...measurement, chanceDecided: 0 }], beyondCaliper: 2 };
+    expect(promiseWords(hopeless)).toBe(
+      'Measuring cannot settle this: with this one measured ± 1.4 mm stay, and the sheets put the gap 0.3 mm from what is wanted. Two lengths are beyond a 150 mm caliper, and a steel rule is no better than the sheet; with a longer one type its ±. With the parts in, feeler gauges or modelling clay tell the gap itself.',
+    );
+    expect(promiseWords({ ...open, measurements: [] })).toMatch(
+      /^Measuring cannot settle this: every dimension/,
+    );
+    expect(promiseWords({ ...open, question: 'contact' })).toMatch(
+      /^Measuring settles this only if .* 0\.3 mm from touching\. .* decide: 93 %\.$/,
+    );
   });
 });
