@@ -1,9 +1,16 @@
 /** The viewport with its bar. When it cannot draw, the tables and the tree still work and the reason is said. */
+import { lazy, Suspense } from 'react';
+import { useWayWanted } from '../store/way-in-store';
 import { ErrorBoundary } from '../ui/error-boundary';
 import { Viewport } from '../viewport/viewport';
 import { ViewBar } from '../views/view-bar/view-bar';
 
+const WayInBar = lazy(() =>
+  import('../views/way-in/way-in-bar').then((module) => ({ default: module.WayInBar })),
+);
+
 export function Drawing({ readOnly = false }: { readonly readOnly?: boolean }) {
+  const wanted = useWayWanted();
   return (
     <>
       <div className="drawing">
@@ -13,6 +20,11 @@ export function Drawing({ readOnly = false }: { readonly readOnly?: boolean }) {
           <Viewport readOnly={readOnly} />
         </ErrorBoundary>
       </div>
+      {wanted && !readOnly && (
+        <Suspense>
+          <WayInBar wanted={wanted} />
+        </Suspense>
+      )}
       <ViewBar readOnly={readOnly} />
     </>
   );

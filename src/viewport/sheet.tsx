@@ -2,8 +2,9 @@
 import { AdaptiveDpr } from '@react-three/drei/core/AdaptiveDpr';
 import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
-import { boundsOfBoxes, type Scene } from '../../geometry';
+import { boundsOfBoxes, type Scene, transformBox } from '../../geometry';
 import { solutionStore } from '../store/solution-store';
+import { type Stage, stageStore } from '../store/stage-store';
 import { viewStore } from '../store/view-store';
 import { SightCamera } from './camera/camera-from-sight';
 import { readPalette, watchTheme } from './palette';
@@ -49,8 +50,10 @@ function followStores(session: ViewportSession, layers: SheetLayers, invalidate:
   let palette = readPalette(document.body);
   const update = () => {
     const { scene, solution } = solutionStore.getState();
-    session.bounds = machineBounds(scene) ?? session.bounds;
-    layers.update({ scene, solution, view: viewStore.getState() }, palette);
+    const { stage, displacement } = stageStore.getState();
+    session.bounds = (stage ? stageBounds(stage) : machineBounds(scene)) ?? session.bounds;
+    layers.update({ scene, solution, view: viewStore.getState(), stage }, palette);
+    if (stage && displacement) layers.moveStaged(stage, displacement);
     invalidate();
   };
   const repaint = () => {
@@ -68,6 +71,15 @@ function followStores(session: ViewportSession, layers: SheetLayers, invalidate:
       }
       update();
     }),
+    stageStore.subscribe(({ stage, displacement }, before) => {
+      if (stage !== before.stage) {
+        update();
+        session.fit();
+      } else if (stage && displacement) {
+        layers.moveStaged(stage, displacement);
+        invalidate();
+      }
+    }),
     watchTheme(repaint),
   ];
   return () => {
@@ -77,4 +89,21 @@ function followStores(session: ViewportSession, layers: SheetLayers, invalidate:
 
 function machineBounds(scene: Scene) {
   return boundsOfBoxes(scene.boxes.filter(({ body }) => body.role === 'solid').map(({ box }) => box));
+}
+
+/** What is there, and what moves at both ends of its way. */
+function stageBounds({ scene, units, absent, moving, enclosure, start }: Stage) {
+  const boxesOf = (staged: readonly { readonly part: string; readonly boxes: readonly number[] }[]) =>
+    staged.flatMap(({ part, boxes }) => {
+      const first = scene.parts[scene.indexById.get(part) ?? -1]?.firstBox ?? 0;
+      return boxes.flatMap((box) => scene.boxes[first + box]?.box ?? []);
+    });
+  const there = boxesOf(units.filter(({ id }) => !absent.has(id)));
+  const outside = boxesOf(units.filter(({ id }) => moving.has(id))).map((box) => transformBox(start, box));
+  const walls = enclosure
+    ? scene.boxes.flatMap(({ body, box, part }) =>
+        body.role === 'solid' && !body.removable && scene.parts[part]?.kind === 'enclosure' ? [box] : [],
+      )
+    : [];
+  return boundsOfBoxes([...there, ...outside, ...walls]);
 }

@@ -1,14 +1,18 @@
 /** Finds beside the page how a plan is put together, and tells how far it is. */
-import { answerAssembly } from './answer-assembly';
+import { answerAssembly, answerWay } from './answer-assembly';
 import type { AssemblyReply, AssemblyRequest } from './assembly-request';
 
 const reply = (message: AssemblyReply) => postMessage(message);
 
-addEventListener('message', ({ data: { plan } }: MessageEvent<AssemblyRequest>) => {
+addEventListener('message', ({ data: request }: MessageEvent<AssemblyRequest>) => {
+  const { number, plan } = request;
   try {
-    const answer = answerAssembly(plan, (progress) => reply({ kind: 'progress', progress }));
-    reply({ kind: 'answer', answer });
+    if (request.kind === 'way') reply({ number, kind: 'path', path: answerWay(plan, request.question) });
+    else {
+      const answer = answerAssembly(plan, (progress) => reply({ number, kind: 'progress', progress }));
+      reply({ number, kind: 'answer', answer });
+    }
   } catch (error) {
-    reply({ kind: 'problem', message: error instanceof Error ? error.message : String(error) });
+    reply({ number, kind: 'problem', message: error instanceof Error ? error.message : String(error) });
   }
 });

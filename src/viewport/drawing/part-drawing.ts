@@ -14,17 +14,25 @@ export interface PartDrawing {
   readonly fills: Fills;
 }
 
+/** What is drawn: a part, or a piece of one; then `whole` is the body it is cut from, which says where outside is. */
+export interface DrawnPart {
+  readonly model: PartModel;
+  readonly spec: PartSpec;
+  readonly whole?: readonly BodyBox[];
+}
+
 const drawings = new WeakMap<PartModel, PartDrawing>();
 
 /** The drawing of a part; remembered for as long as its body is. */
-export function drawingOf(part: { readonly model: PartModel; readonly spec: PartSpec }): PartDrawing {
+export function drawingOf(part: DrawnPart): PartDrawing {
   const known = drawings.get(part.model);
   if (known) return known;
   const strokes = new StrokeList();
   const fills = new FillList();
   const pen = new DetailPen(strokes, fills);
   const solids = part.model.boxes.filter((body) => body.role === 'solid');
-  const sheets = part.spec.kind === 'enclosure' ? enclosureSheets(solids) : undefined;
+  const around = part.whole?.filter((body) => body.role === 'solid') ?? solids;
+  const sheets = part.spec.kind === 'enclosure' ? enclosureSheets(around) : undefined;
   for (const body of solids) {
     if (sheets && isSheet(body)) sheets.fill(body, fills);
     else fillBody(body, fills);

@@ -1,6 +1,6 @@
 import type { InstancedBufferGeometry } from 'three';
-import type { PartModel, Scene } from '../../../geometry';
-import { drawingOf } from '../drawing/part-drawing';
+import type { PartModel } from '../../../geometry';
+import { type DrawnPart, drawingOf } from '../drawing/part-drawing';
 import { FillMesh } from './fill-mesh';
 import { FIRST_PART_ROW } from './part-table';
 import { fillQuad, setFills, setStrokes, strokeQuad } from './quad-buffers';
@@ -37,7 +37,7 @@ export class MachineLayer {
   }
 
   /** Returns whether the buffers had to be written anew. */
-  update(scene: Scene): boolean {
+  update(scene: { readonly parts: readonly DrawnPart[] }): boolean {
     const models = scene.parts.map((part) => part.model);
     if (models.length === this.models.length && models.every((model, i) => model === this.models[i]))
       return false;

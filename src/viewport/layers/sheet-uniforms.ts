@@ -1,5 +1,5 @@
 import { Vector2, Vector3, Vector4 } from 'three';
-import type { Bounds, Scene } from '../../../geometry';
+import type { Bounds, RigidTransform } from '../../../geometry';
 import type { Section } from '../../store/view-store';
 import { eyeDistance, pictureAxes, type ScreenSize, type Sight } from '../camera/sight';
 import type { Palette } from '../palette';
@@ -73,7 +73,7 @@ export class SheetUniforms {
 
   /** Writes poses and looks; returns whether anything changed. */
   setParts(
-    scene: Scene,
+    scene: { readonly parts: readonly { readonly id: string; readonly pose: RigidTransform }[] },
     lookOf: (id: string) => { emphasis: number; faded: number; hidden: boolean },
   ): boolean {
     this.table.reserve(scene.parts.length);

@@ -1,5 +1,6 @@
 /** Turns pointer gestures into camera moves, selection and part drags. */
 import { solutionStore } from '../../store/solution-store';
+import { stageStore } from '../../store/stage-store';
 import { hoverPart, selectPart, viewStore } from '../../store/view-store';
 import { orbit, pan, zoomAt } from '../camera/move-sight';
 import { type Pixel, rayThrough } from '../camera/sight';
@@ -17,6 +18,8 @@ const PINCH_STRENGTH = 0.01;
 
 export function viewportActions(session: ViewportSession, readOnly: boolean): CanvasActions {
   const pick = (pixel: Pixel): Picked | undefined => {
+    // While a way is played parts are not where the plan has them: the drawing is for looking only.
+    if (stageStore.getState().stage) return undefined;
     const { section } = viewStore.getState();
     const { scene } = solutionStore.getState();
     const ray = rayThrough(session.sight, session.screen, pixel);

@@ -51,6 +51,7 @@ export function SheetPage({ answer, ticks, onTick, onShow }: SheetPageProps) {
                   key={subject.key}
                   step={step}
                   part={subject.part}
+                  subject={subject.key}
                   done={ticks.has(subject.key)}
                   onTick={(ticked) => onTick(subject.key, ticked)}
                   onShow={onShow}

@@ -2,18 +2,21 @@
 import { useEffect } from 'react';
 import type { SheetStep } from '../../../geometry';
 import { hoverPart, selectPart } from '../../store/view-store';
+import { playStep } from '../../store/way-in-store';
 import { screwWords, upperFirst } from './sheet-words';
 
 interface SheetStepItemProps {
   readonly step: SheetStep;
   /** Id of the part in the plan. */
   readonly part: string;
+  /** Its key, by which its way is played. */
+  readonly subject: string;
   readonly done: boolean;
   readonly onTick: (done: boolean) => void;
   readonly onShow: () => void;
 }
 
-export function SheetStepItem({ step, part, done, onTick, onShow }: SheetStepItemProps) {
+export function SheetStepItem({ step, part, subject, done, onTick, onShow }: SheetStepItemProps) {
   useEffect(() => () => hoverPart(undefined), []);
   const { number, title, how, place, screws, tools, reasons, checks, cautions } = step;
   return (
@@ -30,6 +33,17 @@ export function SheetStepItem({ step, part, done, onTick, onShow }: SheetStepIte
             {number}. {title}
           </span>
         </label>
+        <button
+          type="button"
+          className="button plain small"
+          aria-label={`Play ${title}`}
+          onClick={() => {
+            playStep(subject);
+            onShow();
+          }}
+        >
+          Play
+        </button>
         <button
           type="button"
           className="button plain small"

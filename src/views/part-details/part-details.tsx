@@ -4,6 +4,7 @@ import type { PlacedPart } from '../../../geometry';
 import { keyDimension } from '../../shelf/key-dimension';
 import { deletePart, setAdjustment } from '../../store/part-actions';
 import { usePlanStore } from '../../store/use-store';
+import { playPart } from '../../store/way-in-store';
 import { NumberField } from '../../ui/number-field';
 import { PartFindings } from './part-findings';
 import { PlacementFields } from './placement-fields';
@@ -36,6 +37,11 @@ export function PartDetails({ part }: { readonly part: PlacedPart }) {
             <button type="button" className="button small" onClick={() => setEditing(true)}>
               Edit by number
             </button>
+            {part.kind !== 'enclosure' && (
+              <button type="button" className="button small" onClick={() => playPart(id)}>
+                How it goes in
+              </button>
+            )}
             <button type="button" className="button small" onClick={() => deletePart(id)}>
               Remove
             </button>

@@ -114,7 +114,7 @@ describe('the sheet of the demo plan', () => {
     );
     await doing(() =>
       stepOf(host, /Put in the cooler$/)
-        .querySelector('button')
+        .querySelector<HTMLButtonElement>('button[aria-label^="Show"]')
         ?.click(),
     );
     expect(viewStore.getState().selectedPart).toBe('cooler');

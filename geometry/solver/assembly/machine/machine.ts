@@ -145,7 +145,8 @@ function bodiesFor(
   );
   const all = [...units.flatMap((unit) => unit.boxes), ...fixed];
   const sceneBox = Int32Array.from(all);
-  const most = Math.max(1, ...units.map((unit) => unit.boxes.length));
+  // Room for everything that can move at once: a board with all that is mounted on it.
+  const most = units.reduce((sum, unit) => sum + unit.boxes.length, 1);
   const packed = new PackedBoxes(all.length + most);
   all.forEach((box, k) => {
     const placed: OrientedBox | undefined = scene.boxes[box]?.box;

@@ -4,13 +4,14 @@ import { axisOfRotation } from '../../../space/rotation';
 import type { Vector3 } from '../../../space/vector';
 import { bitOf, type UnitSet, unitsIn } from '../assembly-bodies';
 import { findWayOut } from '../paths/find-way';
-import type { SearchLimits } from '../paths/search-limits';
+import { defaultSearchLimits, type SearchLimits } from '../paths/search-limits';
 import { searchFor } from '../paths/straight-moves';
 import { obstaclesOf, testWay } from '../paths/test-way';
 import type { Machine } from './machine';
 import type { ExtraWays } from './machine-system';
 import { seatOf } from './seat-frame';
 import type { AssemblyUnit } from './unit';
+import { wordsOfSearched } from './way-words';
 
 /** Coarser than the search for a single path: an order asks for many. Our choice. */
 const QUICK: SearchLimits = { stops: 8, tilt: 30, tiltStep: 10, cell: 10, angle: 5, poses: 60 };
@@ -27,8 +28,15 @@ export function lettingGo(machine: Machine, unit: AssemblyUnit): Vector3 {
   return seat?.away ?? (part ? axisOfRotation(part.pose.rotation, 'z') : [0, 0, 1]);
 }
 
-/** For each stuck unit that hangs loose, a way past what is stuck with it; parts in sockets only leave along them. */
-export function searchedWays(machine: Machine, stuck: UnitSet): readonly ExtraWays[] {
+/**
+ * For each stuck unit that hangs loose, a way past what is stuck with it; parts in sockets only leave along them. What
+ * no suggested way takes past what never moves (`wayless`) is searched for in earnest.
+ */
+export function searchedWays(
+  machine: Machine,
+  stuck: UnitSet,
+  wayless: readonly number[],
+): readonly ExtraWays[] {
   return unitsIn(stuck).flatMap((index): ExtraWays[] => {
     const unit = machine.units[index];
     if (
@@ -44,9 +52,11 @@ export function searchedWays(machine: Machine, stuck: UnitSet): readonly ExtraWa
       const other = machine.bodies.unitOf[box] ?? -1;
       return other < 0 || (stuck & bitOf(other)) !== 0n;
     });
-    const found = findWayOut(searchFor(machine.bodies, boxes, obstacles), lettingGo(machine, unit), QUICK);
+    const limits = wayless.includes(index) ? defaultSearchLimits : QUICK;
+    const out = lettingGo(machine, unit);
+    const found = findWayOut(searchFor(machine.bodies, boxes, obstacles), out, limits);
     if (!('method' in found)) return [];
-    const way = { words: `${found.method}, found by searching`, motions: found.motions, cost: 1 };
+    const way = { words: wordsOfSearched(machine, unit, found, out), motions: found.motions, cost: 1 };
     return [{ unit: index, ways: [{ way, record: testWay(machine.bodies, index, found.motions) }] }];
   });
 }

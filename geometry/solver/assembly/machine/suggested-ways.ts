@@ -50,7 +50,7 @@ export function suggestedWays(context: WayContext, unit: AssemblyUnit): readonly
     case 'slot cover':
       return panelWays(context, unit, part, slide);
     case 'M.2 sink':
-      return [{ words: 'straight up off the drive', motions: [slide(axis(part.pose, 'z'))], cost: 0 }];
+      return [{ words: 'straight down onto the drive', motions: [slide(axis(part.pose, 'z'))], cost: 0 }];
     case 'cooler fan':
       return coolerFanWays(part, slide);
     case 'board':

@@ -5,6 +5,7 @@ import type { Vector3 } from '../../../space/vector';
 import { directions26 } from './hull';
 import { searchInPlane, type TiltPlane } from './plane-search';
 import { defaultSearchLimits, limitsInWords, type SearchLimits } from './search-limits';
+import { shortcutWay } from './shortcut-way';
 import { oneStraightMove, type Search, twoStraightMoves } from './straight-moves';
 import { liftTiltAndLeave, tiltAndLeave } from './tilt-scripts';
 
@@ -74,7 +75,7 @@ export function planesOf(out: Vector3): readonly TiltPlane[] {
 function searchPlanes(search: Search, out: Vector3, limits: SearchLimits): readonly Motion[] | undefined {
   for (const plane of planesOf(out)) {
     const { motions } = searchInPlane(search, plane, limits);
-    if (motions) return motions;
+    if (motions) return shortcutWay(search, motions);
   }
   return undefined;
 }

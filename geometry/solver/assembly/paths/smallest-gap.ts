@@ -27,18 +27,25 @@ const GAP_TOLERANCE_MM = 0.01;
 /** Boxes this near at the seat touch there on purpose: their gap says nothing about the way, mm. */
 const TOUCH_MM = 0.05;
 
+/** A gap counts as one of the way when it is smaller there than at the seat by this, mm. */
+const NEARER_MM = 0.05;
+
 interface Span {
   readonly mover: number;
   readonly obstacle: number;
   readonly motion: number;
   readonly from: number;
   readonly to: number;
+  /** Gaps from here on are of no interest: what the pair has at the seat, or as far as one looks. */
+  readonly below: number;
 }
 
 /**
  * Smallest gap between the boxes of a unit and obstacles anywhere on a way out, up to `within` mm; undefined when
  * nothing comes so near. Pairs that touch at the seat are left out. On a span of a motion no point of a box moves
  * further than its length (arc of its outermost corner), so half of that bounds how much smaller a gap can get there.
+ * With `pieceOf`, which names what an obstacle is a piece of, only gaps count that are smaller on the way than any to
+ * that piece at the seat: the others are clearances of the finished machine.
  */
 export function smallestGap(
   bodies: AssemblyBodies,
@@ -46,6 +53,7 @@ export function smallestGap(
   obstacles: readonly number[],
   motions: readonly Motion[],
   within = 60,
+  pieceOf?: (obstacle: number) => string,
 ): SmallestGap | undefined {
   const starts: RigidTransform[] = [];
   motions.reduce((pose, motion) => {
@@ -58,16 +66,20 @@ export function smallestGap(
   let best: (Span & { readonly gap: number; readonly at: number }) | undefined;
   const push = (span: Span): void => {
     const at = (span.from + span.to) / 2;
-    const limit = Math.min(within, best?.gap ?? within);
+    const limit = Math.min(span.below, best?.gap ?? within);
     const reach = (speed(span) * (span.to - span.from)) / 2;
     const gap = gapAt(bodies, span, motions, starts, at, limit + reach);
     if (gap > limit + reach) return;
-    if (gap < (best?.gap ?? within)) best = { ...span, gap, at };
-    if (gap - reach < (best?.gap ?? within) - GAP_TOLERANCE_MM) open.push(span, gap - reach);
+    if (gap < limit) best = { ...span, gap, at };
+    if (gap - reach < Math.min(span.below, best?.gap ?? within) - GAP_TOLERANCE_MM)
+      open.push(span, gap - reach);
   };
+  const atSeat = pieceOf && gapsAtSeat(bodies, obstacles, within, pieceOf);
   for (const { span, lower } of candidates(bodies, boxes, obstacles, motions, starts, within)) {
     if (lower >= (best?.gap ?? within)) break;
-    push(span);
+    const below =
+      atSeat === undefined ? within : Math.min(within, atSeat(span.mover, span.obstacle) - NEARER_MM);
+    push({ ...span, below });
   }
   for (let lower = open.peekValue(); lower !== undefined; lower = open.peekValue()) {
     if (best && lower >= best.gap - GAP_TOLERANCE_MM) break;
@@ -80,6 +92,33 @@ export function smallestGap(
   return best && found(bodies, best, motions, starts);
 }
 
+/** Gap of a box at its seat to the nearest box of the piece an obstacle belongs to; each piece is measured once. */
+function gapsAtSeat(
+  bodies: AssemblyBodies,
+  obstacles: readonly number[],
+  within: number,
+  pieceOf: (obstacle: number) => string,
+): (mover: number, obstacle: number) => number {
+  const pieces = new Map<string, number[]>();
+  for (const obstacle of obstacles) {
+    const piece = pieceOf(obstacle);
+    pieces.set(piece, [...(pieces.get(piece) ?? []), obstacle]);
+  }
+  const known = new Map<string, number>();
+  return (mover, obstacle) => {
+    const piece = pieceOf(obstacle);
+    const key = `${mover} ${piece}`;
+    let gap = known.get(key);
+    if (gap === undefined) {
+      gap = within;
+      for (const other of pieces.get(piece) ?? [])
+        gap = Math.min(gap, signedDistanceWithin(bodies.packed, mover, other, gap));
+      known.set(key, gap);
+    }
+    return gap;
+  };
+}
+
 /** Pairs and motions that may come near, the nearest first by the ranges they sweep. */
 function candidates(
   bodies: AssemblyBodies,
@@ -88,8 +127,8 @@ function candidates(
   motions: readonly Motion[],
   starts: readonly RigidTransform[],
   within: number,
-): readonly { readonly span: Span; readonly lower: number }[] {
-  const found: { span: Span; lower: number }[] = [];
+): readonly { readonly span: Omit<Span, 'below'>; readonly lower: number }[] {
+  const found: { span: Omit<Span, 'below'>; lower: number }[] = [];
   const { packed } = bodies;
   for (const mover of boxes) {
     for (const motion of motions.keys()) {

@@ -1,0 +1,93 @@
+import type { OrientedBox } from '../../../geometry';
+import type { Stage } from '../../store/stage-store';
+import { boxEdges, boxPolygons, type Segment } from '../drawing/box-outline';
+import type { Palette } from '../palette';
+import { PatternMesh } from './pattern-mesh';
+import type { SheetUniforms } from './sheet-uniforms';
+import { WorldStrokes } from './world-strokes';
+
+/** More boxes than this make a thicket of lines: then only the larger ones are outlined. */
+const MOST_OUTLINES = 12;
+
+/** What a part sweeps on its way: a breath of colour, and outlines dashed as what is imagined; and where it is tight. */
+export class WayLayer {
+  private readonly faces: PatternMesh;
+  private readonly outline: WorldStrokes;
+  private readonly mark: WorldStrokes;
+  private drawn: Stage | undefined;
+  private palette: Palette | undefined;
+
+  constructor(shared: SheetUniforms) {
+    this.faces = new PatternMesh(shared, {
+      order: 25,
+      depth: 'visible',
+      fill: 0.022,
+      line: 0.022,
+      pitch: 6,
+      width: 0.8,
+    });
+    this.outline = new WorldStrokes(shared, { depth: 'always', order: 46, dash: [5, 4], opacity: 0.32 });
+    this.mark = new WorldStrokes(shared, { depth: 'always', order: 53 });
+  }
+
+  get meshes() {
+    return [this.faces, this.outline.mesh, this.mark.mesh];
+  }
+
+  update(stage: Stage | undefined): void {
+    if (stage === this.drawn) return;
+    this.drawn = stage;
+    const boxes = stage?.swept ?? [];
+    this.faces.setAreas(
+      boxes.flatMap((box) => boxPolygons(box).map((polygon) => ({ polygon, pattern: 'plain' as const }))),
+    );
+    this.outline.set(largest(boxes).flatMap(boxEdges), 8);
+    this.mark.set(stage?.mark ? [stage.mark.points, ...crossAt(stage.mark.points[1])] : [], 22);
+    this.tint();
+  }
+
+  setPalette(palette: Palette): void {
+    this.palette = palette;
+    this.tint();
+  }
+
+  private tint(): void {
+    if (!this.palette) return;
+    const { selection, paper, interference, clearance } = this.palette;
+    this.faces.setColours(selection, paper);
+    this.outline.setTint(selection);
+    this.mark.setTint(this.drawn?.meets ? interference : clearance);
+  }
+
+  dispose(): void {
+    this.faces.geometry.dispose();
+    this.faces.material.dispose();
+    this.outline.dispose();
+    this.mark.dispose();
+  }
+}
+
+function largest(boxes: readonly OrientedBox[]): readonly OrientedBox[] {
+  if (boxes.length <= MOST_OUTLINES) return boxes;
+  const size = ({ half }: OrientedBox) => half[0] * half[1] + half[1] * half[2] + half[2] * half[0];
+  return [...boxes].sort((a, b) => size(b) - size(a)).slice(0, MOST_OUTLINES);
+}
+
+/** A small cross in space, so that a place without extent is seen. */
+function crossAt([x, y, z]: readonly [number, number, number]): Segment[] {
+  const arm = 4;
+  return [
+    [
+      [x - arm, y, z],
+      [x + arm, y, z],
+    ],
+    [
+      [x, y - arm, z],
+      [x, y + arm, z],
+    ],
+    [
+      [x, y, z - arm],
+      [x, y, z + arm],
+    ],
+  ];
+}
