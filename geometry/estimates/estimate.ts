@@ -37,8 +37,11 @@ export interface EstimateInput {
   readonly name: string;
   readonly value: number | string;
   readonly unit?: EstimateUnit | 'm' | 'K/W' | 'GB';
-  /** `plan`: read off the plan or its scene. `derived`: another estimate. `assumed`: nobody has confirmed it. */
-  readonly source: DimensionSource | 'plan' | 'brief' | 'derived';
+  /**
+   * `plan`: read off the plan or its scene. `derived`: another estimate. `assumed`: nobody has confirmed it. `asked`: part
+   * of what the estimates were asked for.
+   */
+  readonly source: DimensionSource | 'plan' | 'brief' | 'derived' | 'asked';
   readonly note?: string;
 }
 

@@ -1,34 +1,71 @@
 /** Asks the kernel for every estimate of a plan. Runs in the worker, or on the page where there is none. */
-import { estimatePlan, type PlanEstimates, placePlan } from '../../geometry';
-import type { EstimatesAnswer, EstimatesRequest } from './estimates-request';
+import {
+  assumptionRanking,
+  estimatePlan,
+  type FanChange,
+  fanChanges,
+  fanSpeedFor,
+  moneySum,
+  type Plan,
+  type PlanEstimates,
+  type Profile,
+  placePlan,
+  type Scene,
+  solve,
+  speedSweep,
+} from '../../geometry';
+import { droopRows } from './droop-clearances';
+import type {
+  AirAnswer,
+  AirRequest,
+  EstimatesAnswer,
+  EstimatesRequest,
+  FanChangeRow,
+} from './estimates-request';
 
-export function answerEstimates({ plan, load, today }: EstimatesRequest): EstimatesAnswer {
+export function answerEstimates({ plan, profile, today }: EstimatesRequest): EstimatesAnswer {
   const scene = placePlan(plan);
-  const { topics, wishes, refused, power, running } = estimatePlan(plan, scene, { load }, { today });
-  const { bars, rated, excursions, plugs, sharedLeads } = power;
+  const { topics, wishes, refused, power, running } = estimatePlan(plan, scene, profile, { today });
+  const { cards: _, ...powerRows } = power;
+  const banded = Object.values(topics).flatMap(({ estimates }) => estimates);
   return {
     empty: scene.parts.length === 0,
-    load,
+    profile,
     topics,
     wishes,
     refused,
-    power: { bars, rated, excursions, plugs, sharedLeads },
-    ...(running ? { running: rowsOf(running) } : {}),
+    currency: moneySum(plan).currency ?? '',
+    power: powerRows,
+    ...(running ? { running: runningRows(plan, scene, profile, running, topics) } : {}),
+    droops: droopRows(plan, scene),
+    ranking: assumptionRanking(banded),
   };
 }
 
-function rowsOf({
-  fans,
-  sounds,
-}: NonNullable<PlanEstimates['running']>): NonNullable<EstimatesAnswer['running']> {
+/** Air for the drawing alone. */
+export function answerAir({ plan, profile }: AirRequest): AirAnswer {
+  const scene = placePlan(plan);
+  const { running, topics } = estimatePlan(plan, scene, profile, { bands: false });
+  if (running) return { picture: running.picture };
+  const because = topics.air.estimates.find(({ unknown }) => unknown !== undefined)?.unknown;
+  return because === undefined ? {} : { because: because.replace('unknown, because ', '') };
+}
+
+function runningRows(
+  plan: Plan,
+  scene: Scene,
+  profile: Profile,
+  { picture, breaths, spaces, fans, sounds, beating }: NonNullable<PlanEstimates['running']>,
+  topics: PlanEstimates['topics'],
+): NonNullable<EstimatesAnswer['running']> {
+  const { fanCap: _, ...uncapped } = profile;
+  const wished = fanSpeedFor(plan, scene, uncapped);
   return {
-    fans: fans.map(({ stream, label, share, at }) => ({
-      stream,
-      label,
-      share,
-      flow: at.flow,
-      pressure: at.pressure,
-    })),
+    picture,
+    breaths,
+    spaces,
+    fans,
+    beating,
     sounds: sounds.map(({ id, label, atOneMetre, share, starved }) => ({
       id,
       label,
@@ -36,5 +73,30 @@ function rowsOf({
       ...(share === undefined ? {} : { share }),
       starved: starved ?? false,
     })),
+    speeds: wished,
+    sweep: wished.kind === 'unknown' ? speedSweep(plan, scene, uncapped) : wished.sweep,
+    changes: fanChanges(plan, scene, profile).map((change) => changeRow(scene, change)),
+    watched: topics.heat.estimates.flatMap(({ id, part, title, limit }) => {
+      if (part === undefined || limit === undefined || !id.startsWith('heat of ')) return [];
+      const kind = scene.parts.find((one) => one.id === part)?.kind;
+      if (kind !== 'processor' && kind !== 'card') return [];
+      return [{ part, label: title.replace(', temperature', ''), limit: limit.value }];
+    }),
+  };
+}
+
+/** A fan put in or turned round may run into something: the solver says what. */
+function changeRow(scene: Scene, { changed, ...change }: FanChange): FanChangeRow {
+  if (!changed) return change;
+  const after = placePlan(changed.plan);
+  const overlap = solve(after).findings.find(
+    ({ kind, parts }) => kind === 'interference' && parts.includes(changed.part),
+  );
+  if (!overlap) return change;
+  const other = overlap.parts.find((id) => id !== changed.part);
+  const label = after.parts.find(({ id }) => id === other)?.label;
+  return {
+    ...change,
+    inTheWay: label ?? scene.parts.find(({ id }) => id === other)?.label ?? 'another part',
   };
 }

@@ -14,7 +14,7 @@ export function heatFigures(run: Run, plan: Plan, profile: Profile): readonly Fi
     name: 'room',
     value: room,
     unit: '°C',
-    source: roomStated ? 'brief' : 'assumed',
+    source: profile.room !== undefined ? 'asked' : roomStated ? 'brief' : 'assumed',
   };
   return [
     ...temperatures.map((row) => temperatureFigure(row, roomInput)),

@@ -32,7 +32,7 @@ export function soundFigures(run: Run, plan: Plan, profile: Profile): readonly F
           name: 'distance of the ear',
           value: distance,
           unit: 'm',
-          source: distanceStated ? 'brief' : 'assumed',
+          source: profile.earDistance !== undefined ? 'asked' : distanceStated ? 'brief' : 'assumed',
         },
         ...sources.flatMap((source) => source.inputs),
       ],

@@ -1,12 +1,16 @@
 /** Estimates in the words of the screen. */
 import {
   type AssumptionEffect,
+  assumptions,
   type Estimate,
   type EstimateInput,
   type EstimateUnit,
   type Load,
+  type Plan,
+  type Profile,
   type Standing,
   type TopicEstimates,
+  unitName,
   type WishRow,
   writeValue,
 } from '../../../geometry';
@@ -19,6 +23,17 @@ export const loadNames: Readonly<Record<Load, string>> = {
   worst: 'Worst case',
 };
 
+/** What the kernel takes a room to have where nobody says, deg C. */
+export const USUAL_ROOM = assumptions.roomTemperature.value;
+
+/** 'Load: game. Room 24 °C, altitude 0 m, fans as the load asks' */
+export function profileWords(plan: Plan, { load, room, altitude, fanCap }: Profile): string {
+  const { brief } = plan;
+  const fans = fanCap === undefined ? 'fans as the load asks' : `fans at up to ${Math.round(fanCap * 100)} %`;
+  const place = `Room ${room ?? brief?.roomTemperature ?? USUAL_ROOM} °C, altitude ${altitude ?? brief?.altitude ?? 0} m`;
+  return `Load: ${loadNames[load]}. ${place}, ${fans}`;
+}
+
 export const standingWords: Readonly<Record<Standing, string>> = {
   met: 'within its limit',
   perhaps: 'perhaps within its limit',
@@ -27,46 +42,23 @@ export const standingWords: Readonly<Record<Standing, string>> = {
   'no limit': '',
 };
 
-const MINUS = '\u2212';
-
-/** With a true minus. */
-export function numberText(value: number, unit: EstimateUnit): string {
-  return writeValue(value, unit).replace('-', MINUS);
-}
-
-/** After a number, with the space before it; money takes the currency of the brief. */
-export function unitText(unit: EstimateUnit, currency = ''): string {
-  switch (unit) {
-    case 'count':
-    case 'times':
-      return '';
-    case 'deg':
-      return '°';
-    case 'money':
-      return currency === '' ? '' : ` ${currency}`;
-    case 'money/l':
-      return currency === '' ? ' per litre' : ` ${currency} per litre`;
-    default:
-      return ` ${unit}`;
-  }
-}
-
 /** '402 W'; 'unknown' where there is no value. */
 export function valueText({ value, unit }: Estimate, currency: string): string {
-  return value === undefined ? 'unknown' : `${numberText(value, unit)}${unitText(unit, currency)}`;
+  return value === undefined ? 'unknown' : `${writeValue(value, unit)}${unitName(unit, currency)}`;
 }
 
 /** '375 to 431 W, an estimate'; without a band when nothing assumed moves the figure. */
 export function bandText({ value, low, high, unit }: Estimate, currency: string): string {
   if (value === undefined || low === undefined || high === undefined) return '';
-  const [lowest, highest] = [numberText(low, unit), numberText(high, unit)];
+  const [lowest, highest] = [writeValue(low, unit), writeValue(high, unit)];
   if (lowest === highest) return 'an estimate';
-  return `${lowest} to ${highest}${unitText(unit, currency)}, an estimate`;
+  return `${lowest} to ${highest}${unitName(unit, currency)}, an estimate`;
 }
 
 const sourceWords: Readonly<Record<EstimateInput['source'], string>> = {
   plan: 'from the plan',
   brief: 'from the brief',
+  asked: 'as asked for here',
   derived: 'estimated itself',
   assumed: 'assumed',
   sheet: 'from its sheet',
@@ -81,7 +73,7 @@ export function inputText({ name, value, unit, source, note }: EstimateInput, cu
       ? ` ${unit}`
       : unit === undefined
         ? ''
-        : unitText(unit, currency);
+        : unitName(unit, currency);
   const told = note === undefined ? '' : ` (${note})`;
   return `${name}: ${value}${unitPart}, ${sourceWords[source]}${told}`;
 }
@@ -93,8 +85,8 @@ export function effectText(
   currency: string,
 ): string {
   const signed = (change: number) => {
-    const text = numberText(Math.abs(change), unit);
-    return `${change < 0 ? MINUS : '+'}${text}${unitText(unit, currency)}`;
+    const text = writeValue(change, unit);
+    return `${change < 0 ? '' : '+'}${text}${unitName(unit, currency)}`;
   };
   return `at its lowest ${signed(atLow)}, at its highest ${signed(atHigh)}`;
 }

@@ -1,18 +1,24 @@
-/** What the plan would draw, blow, heat, sound, weigh and cost at a load, as a sheet that can be printed. */
+/** What the plan would draw, blow, heat, sound, weigh and cost for a profile, as a sheet that can be printed. */
 import { useRef, useState } from 'react';
-import { type Load, loads } from '../../../geometry';
+import type { Profile } from '../../../geometry';
+import { airStore } from '../../store/air-store';
 import { useSolutionStore } from '../../store/use-store';
 import { Dialog } from '../../ui/dialog';
 import { useLightPaper } from '../../ui/use-light-paper';
-import { loadNames } from './estimate-words';
+import { loadNames, profileWords } from './estimate-words';
 import { EstimatesSheet } from './estimates-sheet';
+import { ProfileControls } from './profile-controls';
 import { useEstimates } from './use-estimates';
 import './estimates.css';
+import './estimates-print.css';
 
 export function EstimatesDialog({ onClose }: { readonly onClose: () => void }) {
   const plan = useSolutionStore((state) => state.plan);
-  const [load, setLoad] = useState<Load>('game');
-  const { answer, busy, problem, askAgain } = useEstimates(plan, load);
+  const [profile, setProfile] = useState<Profile>(() => {
+    const { shown, profile: drawn } = airStore.getState();
+    return shown ? drawn : { load: 'game' };
+  });
+  const { answer, busy, problem, askAgain } = useEstimates(plan, profile);
   const sheet = useRef<HTMLDivElement>(null);
   useLightPaper();
   const unfold = (open: boolean) => {
@@ -26,29 +32,17 @@ export function EstimatesDialog({ onClose }: { readonly onClose: () => void }) {
           <strong>{plan.name}</strong>
           {plan.revision !== undefined && `, revision ${plan.revision}`}
           {plan.brief?.client !== undefined && `, for ${plan.brief.client}`}
-          <span className="estimates-load-printed">. Load: {loadNames[answer?.load ?? load]}</span>
+          <span className="estimates-profile-printed">
+            . {profileWords(plan, answer?.profile ?? profile)}
+          </span>
         </p>
-        <div className="estimates-loads">
-          <fieldset className="buttons" aria-label="Load">
-            {loads.map((one) => (
-              <button
-                key={one}
-                type="button"
-                className="button small"
-                aria-pressed={one === load}
-                onClick={() => setLoad(one)}
-              >
-                {loadNames[one]}
-              </button>
-            ))}
-          </fieldset>
-          <p className="quiet" role="status">
-            {busy && (answer ? `Working out ${loadNames[load]}…` : 'Working it out…')}
-          </p>
-        </div>
+        <ProfileControls plan={plan} profile={profile} onChange={setProfile} />
         <p className="quiet">
           Every figure here is an estimate from a model with stated assumptions, not a measurement and no
           certificate. The band behind a figure says how far the assumptions can move it.
+        </p>
+        <p className="quiet estimates-status" role="status">
+          {busy && (answer ? `Working out ${loadNames[profile.load].toLowerCase()}…` : 'Working it out…')}
         </p>
         {problem !== undefined && (
           <div className="estimates-problem">
@@ -61,7 +55,7 @@ export function EstimatesDialog({ onClose }: { readonly onClose: () => void }) {
         {answer?.empty && (
           <p>There is nothing to estimate yet: place an enclosure, a board and a supply, and come back.</p>
         )}
-        {shown && <EstimatesSheet answer={answer} currency={plan.brief?.currency?.trim() ?? ''} />}
+        {shown && <EstimatesSheet answer={answer} plan={plan} />}
       </div>
       <div className="dialog-actions">
         <button type="button" className="button plain" disabled={!shown} onClick={() => unfold(true)}>

@@ -1,20 +1,19 @@
-/** One line for each topic, each unfolding to its figures. */
+/** One line for each topic, each unfolding to its drawings, tables and figures. */
 import type { ReactNode } from 'react';
+import type { Estimate, Plan } from '../../../geometry';
+import { FitMark, type Tone } from '../../ui/fit-mark';
+import { keepUnits } from '../../ui/numbers';
 import type { EstimatesAnswer } from '../../workers/estimates-request';
 import { topicLine, wishesLine } from './estimate-words';
 import { FigureDetails } from './figure-details';
-import { PlugTable } from './plug-table';
-import { PowerBars } from './power-bars';
-import { FanTable, SoundTable } from './running-tables';
-import { WishList } from './wish-list';
+import { RankingTable } from './topics/ranking-table';
+import { type TopicId, TopicPictures } from './topics/topic-pictures';
+import { WishList } from './topics/wish-list';
 
 interface EstimatesSheetProps {
   readonly answer: EstimatesAnswer;
-  /** Of the brief; empty when it names none. */
-  readonly currency: string;
+  readonly plan: Plan;
 }
-
-type TopicId = keyof EstimatesAnswer['topics'];
 
 const TOPICS: readonly (readonly [topic: TopicId, name: string])[] = [
   ['power', 'Power'],
@@ -25,8 +24,8 @@ const TOPICS: readonly (readonly [topic: TopicId, name: string])[] = [
   ['money', 'Money'],
 ];
 
-export function EstimatesSheet({ answer, currency }: EstimatesSheetProps) {
-  const { topics, wishes, refused } = answer;
+export function EstimatesSheet({ answer, plan }: EstimatesSheetProps) {
+  const { topics, wishes, refused, currency, ranking } = answer;
   return (
     <>
       {refused.length > 0 && (
@@ -40,54 +39,68 @@ export function EstimatesSheet({ answer, currency }: EstimatesSheetProps) {
       )}
       <div>
         {TOPICS.map(([topic, name]) => (
-          <TopicRow key={topic} name={name} line={topicLine(topics[topic], topics)}>
-            <TopicPictures topic={topic} answer={answer} />
-            {topics[topic].estimates.map((estimate) => (
-              <FigureDetails key={estimate.id} estimate={estimate} currency={currency} />
-            ))}
+          <TopicRow
+            key={topic}
+            name={name}
+            line={topicLine(topics[topic], topics)}
+            mark={worstOf(topics[topic].estimates.map(({ standing }) => standing))}
+          >
+            <TopicPictures topic={topic} answer={answer} plan={plan} />
+            <div>
+              {topics[topic].estimates.map((estimate) => (
+                <FigureDetails key={estimate.id} estimate={estimate} currency={currency} />
+              ))}
+            </div>
           </TopicRow>
         ))}
-        <TopicRow name="Wishes" line={wishesLine(wishes)}>
+        <TopicRow
+          name="Wishes"
+          line={wishesLine(wishes)}
+          mark={worstOf(wishes.map(({ standing }) => standing))}
+        >
           {wishes.length > 0 && <WishList wishes={wishes} />}
+        </TopicRow>
+        <TopicRow
+          name="Doubt"
+          line="What is assumed, and which assumption matters most: the first to measure."
+          mark={undefined}
+        >
+          <RankingTable ranking={ranking} />
         </TopicRow>
       </div>
     </>
   );
 }
 
+interface Mark {
+  readonly tone: Tone;
+  readonly word: string;
+}
+
+/** How a topic stands as a whole; nothing where nothing has a limit. */
+function worstOf(standings: readonly Estimate['standing'][]): Mark | undefined {
+  if (standings.includes('not met')) return { tone: 'interference', word: 'A limit is not met' };
+  if (standings.includes('perhaps')) return { tone: 'transition', word: 'A limit is perhaps not met' };
+  if (standings.includes('unknown')) return { tone: 'note', word: 'A limit could not be checked' };
+  return standings.includes('met') ? { tone: 'clearance', word: 'Every limit is met' } : undefined;
+}
+
 interface TopicRowProps {
   readonly name: string;
   readonly line: string;
+  readonly mark: Mark | undefined;
   readonly children: ReactNode;
 }
 
-function TopicRow({ name, line, children }: TopicRowProps) {
+function TopicRow({ name, line, mark, children }: TopicRowProps) {
   return (
     <details className="estimates-topic">
       <summary>
         <span className="estimates-topic-name">{name}</span>
-        <span>{line}</span>
+        <span>{keepUnits(line)}</span>
+        <span className="estimates-topic-mark">{mark && <FitMark {...mark} />}</span>
       </summary>
       <div className="estimates-topic-body">{children}</div>
     </details>
   );
-}
-
-function TopicPictures({ topic, answer }: { readonly topic: TopicId; readonly answer: EstimatesAnswer }) {
-  const { power, running } = answer;
-  switch (topic) {
-    case 'power':
-      return (
-        <>
-          <PowerBars power={power} />
-          <PlugTable plugs={power.plugs} sharedLeads={power.sharedLeads} />
-        </>
-      );
-    case 'air':
-      return running && running.fans.length > 0 && <FanTable fans={running.fans} />;
-    case 'sound':
-      return running && running.sounds.length > 0 && <SoundTable sounds={running.sounds} />;
-    default:
-      return null;
-  }
 }

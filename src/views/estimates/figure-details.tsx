@@ -1,15 +1,7 @@
 /** One figure: its value and band at once; formula, inputs, assumptions and limit when unfolded. */
-import type { Estimate } from '../../../geometry';
+import { type Estimate, unitName, writeValue } from '../../../geometry';
 import { FitMark, type Tone } from '../../ui/fit-mark';
-import {
-  bandText,
-  effectText,
-  inputText,
-  numberText,
-  standingWords,
-  unitText,
-  valueText,
-} from './estimate-words';
+import { bandText, effectText, inputText, standingWords, valueText } from './estimate-words';
 
 const TONES: Readonly<Record<Estimate['standing'], Tone>> = {
   met: 'clearance',
@@ -55,8 +47,8 @@ function FigureReasons({ estimate, currency }: FigureProps) {
         <>
           <dt>Limit</dt>
           <dd>
-            {limit.kind} {numberText(limit.value, unit)}
-            {unitText(unit, currency)}, {limit.from}
+            {limit.kind} {writeValue(limit.value, unit)}
+            {unitName(unit, currency)}, {limit.from}
           </dd>
         </>
       )}

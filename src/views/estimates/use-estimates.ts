@@ -1,6 +1,6 @@
-/** The estimates of a plan at a load, asked anew when either changes. */
+/** The estimates of a plan for a profile, asked anew when either changes. */
 import { useEffect, useState } from 'react';
-import type { Load, Plan } from '../../../geometry';
+import type { Plan, Profile } from '../../../geometry';
 import { askEstimates } from '../../workers/estimates-client';
 import type { EstimatesAnswer } from '../../workers/estimates-request';
 
@@ -14,7 +14,7 @@ interface EstimatesResult {
 
 type Known = Omit<EstimatesResult, 'askAgain'>;
 
-export function useEstimates(plan: Plan, load: Load): EstimatesResult {
+export function useEstimates(plan: Plan, profile: Profile): EstimatesResult {
   const [known, setKnown] = useState<Known>({ answer: undefined, busy: true, problem: undefined });
   const [attempt, setAttempt] = useState(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new attempt asks the same question again.
@@ -22,7 +22,7 @@ export function useEstimates(plan: Plan, load: Load): EstimatesResult {
     const asking = new AbortController();
     setKnown(({ answer }) => ({ answer, busy: true, problem: undefined }));
     const today = new Date().toISOString().slice(0, 10);
-    askEstimates({ plan, load, today }, asking.signal).then(
+    askEstimates({ plan, profile, today }, asking.signal).then(
       (answer) => {
         if (!asking.signal.aborted) setKnown({ answer, busy: false, problem: undefined });
       },
@@ -32,6 +32,6 @@ export function useEstimates(plan: Plan, load: Load): EstimatesResult {
       },
     );
     return () => asking.abort();
-  }, [plan, load, attempt]);
+  }, [plan, profile, attempt]);
   return { ...known, askAgain: () => setAttempt((count) => count + 1) };
 }

@@ -22,7 +22,7 @@ async function settled(load: string): Promise<void> {
     async () => {
       await doing(() => undefined);
       expect(document.querySelector('.estimates')?.getAttribute('aria-busy')).toBe('false');
-      expect(document.querySelector('.estimates-load-printed')?.textContent).toContain(load);
+      expect(document.querySelector('.estimates-profile-printed')?.textContent).toContain(load);
     },
     { timeout: 50_000 },
   );
@@ -57,7 +57,7 @@ test('says so when nothing is placed', async () => {
 });
 
 test('the answer is plain data that crosses to the page whole', () => {
-  const answer = answerEstimates({ plan: demo, load: 'worst', today: '2026-01-01' });
+  const answer = answerEstimates({ plan: demo, profile: { load: 'worst' }, today: '2026-01-01' });
   expect(structuredClone(answer)).toEqual(answer);
   const levels = answer.running?.sounds.map(({ atOneMetre }) => atOneMetre) ?? [];
   expect(levels.length).toBeGreaterThan(1);

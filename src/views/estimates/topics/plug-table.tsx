@@ -1,5 +1,5 @@
 /** Plugs the parts want against plugs the supply offers; what is missing is said by name. */
-import type { PlanEstimates } from '../../../geometry';
+import type { PlanEstimates } from '../../../../geometry';
 
 type PlugTableProps = Pick<PlanEstimates['power'], 'plugs' | 'sharedLeads'>;
 

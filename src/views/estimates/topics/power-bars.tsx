@@ -1,5 +1,5 @@
 /** What every part draws, and all together for a while, on one scale with the lines that the supply sets. */
-import { durationName, type PlanEstimates } from '../../../geometry';
+import { durationName, type PlanEstimates } from '../../../../geometry';
 
 type Power = Pick<PlanEstimates['power'], 'bars' | 'rated' | 'excursions'>;
 

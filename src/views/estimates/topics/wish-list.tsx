@@ -1,6 +1,6 @@
 /** What the brief asks for, each with the figure that answers it. */
-import type { WishRow } from '../../../geometry';
-import { FitMark, type Tone } from '../../ui/fit-mark';
+import type { WishRow } from '../../../../geometry';
+import { FitMark, type Tone } from '../../../ui/fit-mark';
 
 const TONES: Readonly<Record<WishRow['standing'], Tone>> = {
   met: 'clearance',
