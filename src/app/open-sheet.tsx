@@ -16,6 +16,9 @@ const MeasureListDialog = lazy(() =>
     default: module.MeasureListDialog,
   })),
 );
+const WantedGapsDialog = lazy(() =>
+  import('../views/wanted-gaps/wanted-gaps-dialog').then((module) => ({ default: module.WantedGapsDialog })),
+);
 
 export function OpenSheet() {
   const open = useOpenSheet();
@@ -23,6 +26,7 @@ export function OpenSheet() {
     <Suspense>
       {open === 'upgrade envelope' && <EnvelopeDialog onClose={closeSheet} />}
       {open === 'measure list' && <MeasureListDialog onClose={closeSheet} />}
+      {open === 'wanted gaps' && <WantedGapsDialog onClose={closeSheet} />}
       {open === 'estimates' && <EstimatesDialog onClose={closeSheet} />}
       {open === 'assembly sheet' && <AssemblyDialog onClose={closeSheet} />}
     </Suspense>

@@ -5,7 +5,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 
-export type SheetName = 'upgrade envelope' | 'measure list' | 'assembly sheet' | 'estimates';
+export type SheetName = 'upgrade envelope' | 'measure list' | 'wanted gaps' | 'assembly sheet' | 'estimates';
 
 const sheetStore = createStore<{ readonly open: SheetName | undefined }>()(() => ({ open: undefined }));
 

@@ -1,9 +1,9 @@
 /** One clearance: the number, the sum behind it, the two faces that set it, the direction, the gap wanted. */
 import { lazy, Suspense } from 'react';
 import type { Clearance } from '../../../geometry';
-import { editPlan } from '../../store/plan-store';
 import { bandAbout, useStackUp } from '../../store/study-store';
 import { usePlanStore, useSolutionStore } from '../../store/use-store';
+import { wantGap } from '../../store/wanted-gap';
 import { FitMark } from '../../ui/fit-mark';
 import { NumberField } from '../../ui/number-field';
 import { formatMillimetres, keepUnits } from '../../ui/numbers';
@@ -25,7 +25,6 @@ export function ClearanceCard({ clearance }: { readonly clearance: Clearance }) 
   const { title, towards, millimetres, wanted, rule } = clearance;
   const stackUp = useStackUp(clearance.id);
   const mark = clearanceMark(clearance, stackUp && bandAbout(clearance, stackUp));
-  const want = (value: number) => editPlan((plan) => ({ ...plan, gaps: { ...plan.gaps, [rule]: value } }));
   return (
     <article className="card" aria-label="Selected clearance">
       <div className="card-heading">
@@ -58,7 +57,7 @@ export function ClearanceCard({ clearance }: { readonly clearance: Clearance }) 
             min={0}
             max={200}
             step={0.5}
-            onChange={want}
+            onChange={(value) => wantGap(rule, value)}
           />
         </section>
       )}

@@ -90,6 +90,7 @@ export function ClearanceTable() {
         <SheetButton sheet="assembly sheet" label="Assembly sheet" />
         <SheetButton sheet="estimates" label="Estimates" />
         {!readOnly && <SheetButton sheet="measure list" label="Measure these" />}
+        {!readOnly && <SheetButton sheet="wanted gaps" label="Wanted gaps" />}
       </div>
     </>
   );
