@@ -153,6 +153,7 @@ export {
 } from './space/oriented-box';
 export { overlapPolyhedron, type Polyhedron } from './space/overlap-polyhedron';
 export { rotationAbout } from './space/rotation';
+export { type WantedGapSetting, wantedGapSettings } from './solver/wanted-gap-settings';
 export { compose, invert, type RigidTransform, transformDirection, transformPoint } from './space/transform';
 export {
   add,
