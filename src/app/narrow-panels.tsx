@@ -4,8 +4,7 @@ import { ClearanceTable } from '../views/clearances/clearance-table';
 import { FindingsList } from '../views/findings/findings-list';
 import { SelectionDetails } from '../views/part-details/selection-details';
 import { PlanTree } from '../views/plan-tree/plan-tree';
-import { ShelfList } from '../views/shelf-list/shelf-list';
-import { shelfDragPort } from './shelf-drag-port';
+import { LazyShelf } from './lazy-shelf';
 import { useNumberTabs } from './use-number-tabs';
 
 const MORE_TABS = [
@@ -22,7 +21,7 @@ export function NarrowPanels() {
         {chosen === 'clearances' && <ClearanceTable />}
         {chosen === 'findings' && <FindingsList />}
         {chosen === 'tree' && <PlanTree />}
-        {chosen === 'shelf' && <ShelfList drag={shelfDragPort} />}
+        {chosen === 'shelf' && <LazyShelf />}
         {chosen === 'details' && <SelectionDetails />}
       </Tabs>
     </aside>

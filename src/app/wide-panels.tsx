@@ -5,8 +5,7 @@ import { ClearanceTable } from '../views/clearances/clearance-table';
 import { FindingsList } from '../views/findings/findings-list';
 import { SelectionDetails } from '../views/part-details/selection-details';
 import { PlanTree } from '../views/plan-tree/plan-tree';
-import { ShelfList } from '../views/shelf-list/shelf-list';
-import { shelfDragPort } from './shelf-drag-port';
+import { LazyShelf } from './lazy-shelf';
 import { useNumberTabs } from './use-number-tabs';
 
 export function LeftPanel() {
@@ -22,7 +21,7 @@ export function LeftPanel() {
         <h2 id="shelf-heading" className="heading panel-heading">
           Shelf
         </h2>
-        <ShelfList drag={shelfDragPort} />
+        <LazyShelf />
       </section>
     </aside>
   );

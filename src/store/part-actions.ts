@@ -13,6 +13,7 @@ import {
 import { editPlan, planStore, undo } from './plan-store';
 import { solutionStore } from './solution-store';
 import { announce } from './status-store';
+import type { Remarks } from './stored-records';
 import { turnPart } from './turn-part';
 import { selectPart, viewStore } from './view-store';
 
@@ -21,13 +22,22 @@ function labelOf(id: string): string {
   return scene.parts[scene.indexById.get(id) ?? -1]?.label ?? id;
 }
 
-/** Puts a part on the first free mount that takes it, or beside the machine, and selects it. Returns its id. */
-export function placePart(spec: PartSpec, shelf?: string): string {
+/**
+ * Puts a part where it is told, else on the first free mount that takes it, or beside the machine, and selects it; what
+ * it costs goes along. Returns its id.
+ */
+export function placePart(
+  spec: PartSpec,
+  shelf?: string,
+  { placement: wanted, price }: { readonly placement?: Placement; readonly price?: Remarks['price'] } = {},
+): string {
   const { scene } = solutionStore.getState();
-  const placement = suggestPlacement(scene, spec);
+  const placement = wanted ?? suggestPlacement(scene, spec);
   const { plan } = planStore.getState();
   const added = addPart(plan, spec, placement, shelf);
-  editPlan(() => added.plan);
+  editPlan(() =>
+    price === undefined ? added.plan : { ...added.plan, prices: { ...added.plan.prices, [added.id]: price } },
+  );
   selectPart(added.id);
   announce(`${labelOf(added.id)} ${seatWords(placement)}`);
   return added.id;

@@ -134,6 +134,7 @@ const sentenceOf = ({ sentence }: Finding) => sentence;
 function tightestOf({ clearances }: Solution, id: string): Pick<SeatVerdict, 'tightest'> {
   const found = clearances.find(({ parts }) => parts.includes(id));
   if (!found) return {};
-  const { millimetres, wanted, title, towards } = found;
-  return { tightest: { millimetres, wanted, between: `${title} ${towards}` } };
+  const { millimetres, wanted, title, towards, from } = found;
+  const between = from.part === id ? towards : `${title} ${towards}`;
+  return { tightest: { millimetres, wanted, between } };
 }

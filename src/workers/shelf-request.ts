@@ -19,7 +19,7 @@ export interface SeatVerdict {
   readonly placement?: Placement;
   /** It has a seat, and nothing that stops the build comes of it. */
   readonly fits: boolean;
-  /** The smallest signed gap between the part and anything else, mm. */
+  /** The smallest signed gap between the part and anything else, mm: 'to side panel', or 'Cooler to card'. */
   readonly tightest?: { readonly millimetres: number; readonly between: string; readonly wanted: number };
   /** What stops the build, worst first, in sentences. */
   readonly faults: readonly string[];

@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { partKinds } from '../../geometry';
 import { keyDimension } from '../../src/shelf/key-dimension';
-import { searchShelf } from '../../src/shelf/search-shelf';
 import { readShelf } from '../../src/shelf/shelf-entry';
 
 const fan = { kind: 'fan', maker: 'Quayside', model: 'Breeze', size: 120 };
@@ -37,30 +36,6 @@ describe('reading the shelf', () => {
     expect(problems).toEqual([]);
     expect(entries.length).toBeGreaterThan(0);
     for (const entry of entries) expect(keyDimension(entry.spec)).not.toMatch(/undefined|NaN/);
-  });
-});
-
-describe('finding a part', () => {
-  const { entries } = readShelf('fan', [
-    { id: 'breeze', spec: fan },
-    { id: 'gale', spec: { ...fan, model: 'Gale', size: 140, thickness: 30 }, note: 'loud' },
-  ]);
-  const found = (typed: string) => searchShelf(entries, typed, undefined).map((entry) => entry.id);
-
-  test('every word must be there, in any order and any case', () => {
-    expect(found('quayside')).toEqual(['breeze', 'gale']);
-    expect(found('LOUD gale')).toEqual(['gale']);
-    expect(found('breeze 140')).toEqual([]);
-  });
-
-  test('figures can be searched for', () => {
-    expect(found('140')).toEqual(['gale']);
-    expect(found('25 mm')).toEqual(['breeze']);
-  });
-
-  test('the kind narrows it down', () => {
-    expect(searchShelf(entries, '', 'cooler')).toEqual([]);
-    expect(searchShelf(entries, '', 'fan')).toHaveLength(2);
   });
 });
 

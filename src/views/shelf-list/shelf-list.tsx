@@ -1,94 +1,88 @@
-/** The shelf: search, filter by kind, drag into the drawing, or place and replace by a button. */
-import { lazy, Suspense, useDeferredValue, useMemo, useState } from 'react';
-import { findMounts, kindName, type PartKind, partKinds } from '../../../geometry';
-import { searchShelf } from '../../shelf/search-shelf';
-import { useShelf } from '../../shelf/use-shelf';
-import { useSolutionStore, useViewStore } from '../../store/use-store';
+/** The shelf: find a part and see how it would sit, drag it into the drawing, or place and replace by a button. */
+import { lazy, Suspense, useDeferredValue, useEffect, useMemo, useState } from 'react';
+import { arrangeShelf, type ShelfWish } from '../../shelf/arrange-shelf';
+import { prepareShelf } from '../../shelf/search-shelf';
+import { useAllVerdicts } from '../../shelf/seat-verdicts';
+import type { ShelfEntry } from '../../shelf/shelf-entry';
+import { useRemarks, useShelf } from '../../shelf/use-shelf';
+import { planStore } from '../../store/plan-store';
+import { viewStore } from '../../store/view-store';
+import { countOf } from '../../ui/numbers';
 import type { ShelfDragPort } from './shelf-drag-port';
-import { ShelfRow } from './shelf-row';
+import { ShelfRows } from './shelf-rows';
+import { ShelfTools } from './shelf-tools';
 import './shelf-list.css';
 
 const NewPartDialog = lazy(() =>
   import('../part-editor/new-part-dialog').then((module) => ({ default: module.NewPartDialog })),
 );
 
+const EVERYTHING: ShelfWish = {
+  typed: '',
+  kind: undefined,
+  longest: undefined,
+  favourites: false,
+  fitting: false,
+  order: 'shelf',
+};
+
+const NOBODY: readonly ShelfEntry[] = [];
+
 export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
   const entries = useShelf();
-  const scene = useSolutionStore((state) => state.scene);
-  const selected = useViewStore((state) => state.selectedPart);
-  const [typed, setTyped] = useState('');
-  const [kind, setKind] = useState<PartKind>();
-  const [onlyFitting, setOnlyFitting] = useState(false);
-  const [making, setMaking] = useState(false);
-  const settledScene = useDeferredValue(scene);
-  const found = useMemo(() => searchShelf(entries, typed, kind), [entries, typed, kind]);
-  const shown = useMemo(
-    () =>
-      onlyFitting
-        ? found.filter(({ spec }) =>
-            findMounts(settledScene, spec).some((mount) => mount.takenBy === undefined),
-          )
-        : found,
-    [found, onlyFitting, settledScene],
+  const remarks = useRemarks();
+  const [wish, setWish] = useState(EVERYTHING);
+  const [open, setOpen] = useState<'new part' | 'duplicates' | 'backup' | ShelfEntry>();
+  useEffect(() => prepareShelf(entries), [entries]);
+  const needsAll = wish.fitting || wish.order === 'tightest' || wish.order === 'most room';
+  const verdicts = useAllVerdicts(needsAll);
+  const asked = useDeferredValue(wish);
+  const { matching, shown } = useMemo(
+    () => arrangeShelf(entries, asked, { remarks, verdicts }),
+    [entries, asked, remarks, verdicts],
   );
-  const selectedKind =
-    selected === undefined ? undefined : scene.parts[scene.indexById.get(selected) ?? -1]?.kind;
   return (
     <div className="shelf">
-      <div className="shelf-tools">
-        <div className="shelf-search">
-          <input
-            type="search"
-            className="field"
-            placeholder="Find a part"
-            aria-label="Find a part on the shelf"
-            value={typed}
-            onChange={(event) => setTyped(event.target.value)}
-          />
-          <button type="button" className="button" onClick={() => setMaking(true)}>
-            New part
-          </button>
-        </div>
-        <div className="shelf-filters">
-          <select
-            className="select"
-            aria-label="Kind of part"
-            value={kind ?? ''}
-            onChange={(event) => setKind(partKinds.find((one) => one === event.target.value))}
-          >
-            <option value="">All kinds</option>
-            {partKinds.map((one) => (
-              <option key={one} value={one}>
-                {kindName(one)}
-              </option>
-            ))}
-          </select>
-          <label className="check">
-            <input
-              type="checkbox"
-              checked={onlyFitting}
-              onChange={(event) => setOnlyFitting(event.target.checked)}
-            />
-            Has a mount
-          </label>
-        </div>
-      </div>
-      <ul className="shelf-rows" aria-label="Shelf">
-        {shown.map((entry) => (
-          <ShelfRow
-            key={entry.id}
-            entry={entry}
-            drag={drag}
-            replaces={entry.spec.kind === selectedKind ? selected : undefined}
-          />
-        ))}
-      </ul>
+      <ShelfTools
+        wish={wish}
+        onWish={(change) => setWish((before) => ({ ...before, ...change }))}
+        onNewPart={() => setOpen('new part')}
+        onTidy={() => setOpen('duplicates')}
+        onBackup={() => setOpen('backup')}
+      />
+      <ShelfCount shown={shown.length} matching={needsAll ? matching : NOBODY} all={entries.length} />
+      <ShelfRows entries={shown} judged={needsAll ? matching : NOBODY} drag={drag} onOpen={setOpen} />
       {shown.length === 0 && entries.length > 0 && <p className="empty">Nothing on the shelf matches.</p>}
-      {making && (
-        <Suspense>
-          <NewPartDialog kind={kind ?? selectedKind ?? 'cooler'} onClose={() => setMaking(false)} />
-        </Suspense>
-      )}
+      <Suspense>
+        {open === 'new part' && (
+          <NewPartDialog kind={wish.kind ?? selectedKind() ?? 'cooler'} onClose={() => setOpen(undefined)} />
+        )}
+      </Suspense>
     </div>
   );
+}
+
+interface ShelfCountProps {
+  readonly shown: number;
+  /** What is to be tried in the plan; nothing when neither order nor filter ask for it. */
+  readonly matching: readonly ShelfEntry[];
+  readonly all: number;
+}
+
+function ShelfCount({ shown, matching, all }: ShelfCountProps) {
+  const verdicts = useAllVerdicts(matching.length > 0);
+  const open = matching.filter(({ id }) => !verdicts.get(id)?.fresh).length;
+  return (
+    <p className="shelf-count quiet">
+      <span role="status">
+        {shown === all ? countOf(all, 'part') : `${shown} of ${countOf(all, 'part')}`}
+      </span>
+      {/* Not read out: it counts down several times a second. */}
+      {open > 0 && <span aria-hidden="true">, {open} still to be tried</span>}
+    </p>
+  );
+}
+
+function selectedKind() {
+  return planStore.getState().plan.parts[viewStore.getState().selectedPart ?? '']?.spec.kind;
 }
