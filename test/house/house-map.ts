@@ -1,7 +1,7 @@
 /**
  * The house: which folder may import which. Types count: a file that knows another's types knows the other.
  *
- * geometry: space <- standards <- parts <- plan <- solver, estimates <- index (the public face)
+ * geometry: space <- standards <- parts <- plan <- solver, estimates, sheet-text <- index (the public face)
  * src:      geometry's face <- ui <- store, shelf, sharing, workers, report, command <- viewport, views <- app
  */
 
@@ -11,7 +11,7 @@ const geometryFloors: readonly (readonly string[])[] = [
   ['standards'],
   ['parts'],
   ['plan'],
-  ['solver', 'estimates'],
+  ['solver', 'estimates', 'sheet-text'],
 ];
 
 /** Floors of src, from the ground up. Folders of one floor are listed together. */
