@@ -25,6 +25,21 @@ export const examplePlans: readonly ExamplePlan[] = [
     name: 'Shore kit, eleven litres',
     about: 'A Mini-ITX machine where every millimetre counts.',
   },
+  {
+    file: 'tilted.json',
+    name: 'Lamp room drawing desk',
+    about: 'A card that only goes in tilted, its far end first.',
+  },
+  {
+    file: 'blocked.json',
+    name: 'Lamp room drawing desk, longer card',
+    about: 'Everything fits in its place, and yet no way in is found for the card.',
+  },
+  {
+    file: 'knot.json',
+    name: 'Slipway timekeeper',
+    about: 'Everything fits, and it cannot be built: two parts keep each other out.',
+  },
 ];
 
 /** Fetches an example. Rejects with a plain sentence when it cannot be had. */

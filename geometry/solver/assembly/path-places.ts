@@ -41,6 +41,11 @@ export function placeOf(machine: Machine, mover: number, obstacle: number): Path
   };
 }
 
+/** What an obstacle is called when no unit owns it: 'tray', 'rear wall'. */
+export function pieceOfObstacle(machine: Machine, obstacle: number): string {
+  return pieceWords(machine.scene.boxes[machine.sceneBox[obstacle] ?? -1]?.body.name ?? 'enclosure');
+}
+
 /** 'rear wall' of 'Rear wall, piece 3'. */
 function pieceWords(name: string): string {
   return name

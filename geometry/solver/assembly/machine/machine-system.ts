@@ -21,8 +21,6 @@ export interface MachineSystem {
   readonly sources: readonly (readonly RequirementSource[])[];
   /** Needs that no placement of these presets meets, whatever is taken out: left out of the system, and told. */
   readonly unproved: readonly { readonly unit: number; readonly need: TestedNeed }[];
-  /** Units without any way that clears what never moves. */
-  readonly wayless: readonly number[];
   /** By unit: whether it can be put on something that lies on the bench. */
   readonly onBench: readonly boolean[];
   /** By unit: everything that can travel or lie on the bench with it. */
@@ -57,7 +55,6 @@ export function machineSystem(
     carriers.some((carrier) => carrier && (carrier.riders & bitOf(unit.index)) !== 0n),
   );
   const unproved: { unit: number; need: TestedNeed }[] = [];
-  const wayless: number[] = [];
   const requirements: Requirement[][] = [];
   const sources: RequirementSource[][] = [];
   for (const unit of units) {
@@ -72,7 +69,6 @@ export function machineSystem(
       ...extra.flatMap((e) => (e.unit === unit.index ? e.ways : [])),
     ];
     const usable = ways.filter(({ record }) => !record.fixed || onBench[unit.index]);
-    if (usable.length === 0) wayless.push(unit.index);
     add(
       { alternatives: usable.map((way) => wayAlternative(machine, unit, way, riders, never, purpose)) },
       { kind: 'way', ways: usable },
@@ -97,7 +93,6 @@ export function machineSystem(
     system: { count: units.length, requirements, carriers },
     sources,
     unproved,
-    wayless,
     riders,
     onBench,
   };

@@ -30,13 +30,9 @@ export function lettingGo(machine: Machine, unit: AssemblyUnit): Vector3 {
 
 /**
  * For each stuck unit that hangs loose, a way past what is stuck with it; parts in sockets only leave along them. What
- * no suggested way takes past what never moves (`wayless`) is searched for in earnest.
+ * no suggested way takes past what never moves is searched for in earnest.
  */
-export function searchedWays(
-  machine: Machine,
-  stuck: UnitSet,
-  wayless: readonly number[],
-): readonly ExtraWays[] {
+export function searchedWays(machine: Machine, stuck: UnitSet): readonly ExtraWays[] {
   return unitsIn(stuck).flatMap((index): ExtraWays[] => {
     const unit = machine.units[index];
     if (
@@ -52,7 +48,8 @@ export function searchedWays(
       const other = machine.bodies.unitOf[box] ?? -1;
       return other < 0 || (stuck & bitOf(other)) !== 0n;
     });
-    const limits = wayless.includes(index) ? defaultSearchLimits : QUICK;
+    const isHeld = (machine.ways[index] ?? []).every(({ record }) => record.fixed);
+    const limits = isHeld ? defaultSearchLimits : QUICK;
     const out = lettingGo(machine, unit);
     const found = findWayOut(searchFor(machine.bodies, boxes, obstacles), out, limits);
     if (!('method' in found)) return [];

@@ -11,12 +11,14 @@ import type { AssemblyUnit } from './unit';
 export function wordsOfSearched(
   machine: Pick<Machine, 'scene'>,
   unit: AssemblyUnit,
-  { motions }: Pick<FoundWay, 'motions'>,
+  { motions, method }: FoundWay,
   out: Vector3,
 ): string {
   const most = largestTilt(motions);
   if (most.degrees === 0)
     return motions.length > 1 ? `in ${countWord(motions.length)} straight moves` : 'in one straight move';
+  if (method === 'swing and leave')
+    return `swung aside by ${most.degrees.toFixed(0)} degrees, then turned straight`;
   const tilted = `tilted by up to ${most.degrees.toFixed(0)} degrees`;
   const part = machine.scene.parts[unit.part];
   if (unit.kind !== 'card' || !part) return `${tilted}, then turned down onto its seat`;

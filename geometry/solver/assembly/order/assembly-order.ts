@@ -97,7 +97,7 @@ export function systemWithSearch(machine: Machine, purpose: 'putting in' | 'taki
   const first = machineSystem(machine, purpose);
   const { stuck } = peel(first.system);
   if (stuck === 0n) return first;
-  const extra: readonly ExtraWays[] = searchedWays(machine, stuck, first.wayless);
+  const extra: readonly ExtraWays[] = searchedWays(machine, stuck);
   return extra.length === 0 ? first : machineSystem(machine, purpose, extra);
 }
 

@@ -1,9 +1,10 @@
 /** An unbuildable plan in words: who holds whom, by how much, who merely waits, what would free them. */
 import { interiorsOverlap, signedDistance } from '../../../space/separation';
 import { upperFirst } from '../../part-names';
-import { allUnits, bitOf, unitsIn } from '../assembly-bodies';
+import { sizeOf } from '../assembly-bodies';
 import type { Machine } from '../machine/machine';
 import type { MachineSystem } from '../machine/machine-system';
+import { findsNoWay, knotCauses, openingsThatFree } from './knot-causes';
 import { findKnots } from './knots';
 
 export interface NamedKnot {
@@ -19,30 +20,49 @@ export interface KnotReport {
   readonly waiting: readonly string[];
   /** Smallest sets of units without which the rest goes together. */
   readonly freeing: readonly (readonly string[])[];
+  /** Openings in what never moves with which everything goes together, as sentences. */
+  readonly openings: readonly string[];
   readonly sentence: string;
 }
 
-export function reportKnots(machine: Machine, { system }: MachineSystem): KnotReport {
-  const found = findKnots(system);
+export function reportKnots(machine: Machine, machineSystem: MachineSystem): KnotReport {
+  const found = findKnots(machineSystem.system);
   const id = (unit: number): string => machine.units[unit]?.id ?? '';
   const name = (unit: number): string => machine.units[unit]?.name ?? '';
   const knots = (found?.knots ?? []).map(({ units }): NamedKnot => {
     const names = units.map(name);
+    const pairs = pairsOf(machine, machineSystem, units);
     const sentence =
       units.length === 1
-        ? `${upperFirst(names[0] ?? '')} has no way in that was found past what never moves.`
+        ? sayHeld(names[0] ?? '', pairs, findsNoWay(machineSystem, units))
         : `${upperFirst(inWords(names))} block each other: whichever goes in first keeps the others out.`;
-    return { units: units.map(id), sentence, pairs: pairsOf(machine, system, units) };
+    return { units: units.map(id), sentence, pairs };
   });
-  const freeing = (found?.freeing ?? []).map((set) => set.map(id));
-  const [easiest] = found?.freeing ?? [];
+  // What carries others is the last thing anybody gives up: a machine without its board is none.
+  const carried = (set: readonly number[]): number =>
+    set.reduce((sum, unit) => sum + sizeOf(machineSystem.riders[unit] ?? 0n), 0);
+  const sets = [...(found?.freeing ?? [])].sort((a, b) => carried(a) - carried(b));
+  const freeing = sets.map((set) => set.map(id));
+  const [easiest] = sets;
+  const openings = (found?.knots ?? []).flatMap(({ units }) =>
+    openingsThatFree(machine, machineSystem, units),
+  );
   const free = easiest ? ` Without ${inWords(easiest.map(name))} the rest goes together.` : '';
   return {
     knots,
     waiting: (found?.waiting ?? []).map(id),
     freeing,
+    openings,
     sentence: `${knots.map((knot) => knot.sentence).join(' ')}${free}`,
   };
+}
+
+/** One unit that nothing else of the plan keeps out: the enclosure does, or what it is held by itself. */
+function sayHeld(name: string, pairs: readonly string[], noWay: boolean): string {
+  if (noWay) return `${upperFirst(name)}: no way in was found within these bounds.`;
+  return pairs[0] === undefined
+    ? `${upperFirst(name)} cannot be put in.`
+    : `${upperFirst(name)} holds itself up.`;
 }
 
 function inWords(names: readonly string[]): string {
@@ -50,32 +70,18 @@ function inWords(names: readonly string[]): string {
   return `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 }
 
-function pairsOf(machine: Machine, system: MachineSystem['system'], units: readonly number[]): string[] {
-  const sentences: string[] = [];
-  const set = units.reduce((s, unit) => s | bitOf(unit), 0n);
-  for (const unit of units) {
-    for (const other of unitsIn(set & ~bitOf(unit) & allUnits(system.count))) {
+function pairsOf(machine: Machine, found: MachineSystem, units: readonly number[]): string[] {
+  const overlaps: string[] = [];
+  for (const [k, unit] of units.entries()) {
+    for (const other of units.slice(k + 1)) {
       const overlap = deepestOverlap(machine, unit, other);
-      if (overlap !== undefined && unit < other)
-        sentences.push(
+      if (overlap !== undefined)
+        overlaps.push(
           `${upperFirst(machine.units[unit]?.name ?? '')} and ${machine.units[other]?.name ?? ''} overlap by ${overlap.toFixed(1)} mm at their seats.`,
-        );
-      if (overlap !== undefined) continue;
-      const met = (machine.ways[unit] ?? []).some(({ record }) => (record.blockers & bitOf(other)) !== 0n);
-      const needed = (machine.needs[unit] ?? []).some((need) =>
-        need.all.some((record) => (record.blockers & bitOf(other)) !== 0n),
-      );
-      if (met)
-        sentences.push(
-          `${upperFirst(machine.units[other]?.name ?? '')} stands in the way of ${machine.units[unit]?.name ?? ''}.`,
-        );
-      else if (needed)
-        sentences.push(
-          `${upperFirst(machine.units[other]?.name ?? '')} leaves no room for hand or tool at ${machine.units[unit]?.name ?? ''}.`,
         );
     }
   }
-  return sentences;
+  return overlaps.length > 0 ? overlaps : knotCauses(machine, found, units);
 }
 
 /** Deepest overlap of two units at their seats, mm; undefined when they do not overlap. */

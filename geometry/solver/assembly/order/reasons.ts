@@ -81,7 +81,8 @@ function plural(name: string, verb: string): string {
   return / leads\b/.test(name) ? verb.replace(/^goes/, 'go').replace(/^is /, 'are ') : verb;
 }
 
-function causeOf(machine: Machine, later: string, other: number, source: RequirementSource): string {
+/** Why a unit is kept out by another that is there, from what the requirement meets: 'the cooler covers its screw'. */
+export function causeOf(machine: Machine, later: string, other: number, source: RequirementSource): string {
   switch (source.kind) {
     case 'way':
       return wayCause(machine, later, other, source.ways);

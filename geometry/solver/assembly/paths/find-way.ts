@@ -16,7 +16,8 @@ export type WayMethod =
   | 'two straight moves'
   | 'tilt and leave'
   | 'lift, tilt and leave'
-  | 'search in the plane of the tilt';
+  | 'search in the plane of the tilt'
+  | 'swing and leave';
 
 export interface FoundWay {
   readonly method: WayMethod;
@@ -50,9 +51,10 @@ export function findWayOut(
   const rungs: readonly (readonly [WayMethod, () => readonly Motion[] | undefined])[] = [
     ['one straight move', () => oneStraightMove(search, [...ordered, ...directions26.slice(6)])],
     ['two straight moves', () => twoStraightMoves(search, limits.stops, ordered)],
-    ['tilt and leave', () => tiltAndLeave(search, limits, ordered)],
-    ['lift, tilt and leave', () => liftTiltAndLeave(search, limits, ordered, ordered)],
+    ['tilt and leave', () => tiltAndLeave(search, limits, ordered, 'raising')],
+    ['lift, tilt and leave', () => liftTiltAndLeave(search, limits, ordered, 'raising', ordered)],
     ['search in the plane of the tilt', () => searchPlanes(search, out, limits)],
+    ['swing and leave', () => swing(search, limits, ordered)],
   ];
   for (const [method, attempt] of rungs) {
     const motions = attempt();
@@ -70,6 +72,18 @@ export function planesOf(out: Vector3): readonly TiltPlane[] {
     { normal: unit(u), across: unit(v), out },
     { normal: unit(v), across: unit(u), out },
   ];
+}
+
+/** Turned about the way out, as a door turns, lifted before where that is needed: what a builder thinks of last. */
+function swing(
+  search: Search,
+  limits: SearchLimits,
+  ordered: readonly Vector3[],
+): readonly Motion[] | undefined {
+  return (
+    tiltAndLeave(search, limits, ordered, 'swinging') ??
+    liftTiltAndLeave(search, limits, ordered, 'swinging', ordered)
+  );
 }
 
 function searchPlanes(search: Search, out: Vector3, limits: SearchLimits): readonly Motion[] | undefined {

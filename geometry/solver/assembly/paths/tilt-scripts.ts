@@ -1,7 +1,7 @@
 /** Ways with one turn: tilt about an edge and leave; lift, tilt and leave. Angles scanned, every piece certified. */
 import { type Motion, poseAfter, type Turn } from '../../../space/motion';
 import type { RigidTransform } from '../../../space/transform';
-import { scale, type Vector3 } from '../../../space/vector';
+import { dot, scale, type Vector3 } from '../../../space/vector';
 import { CLEAR_OF_HULL_MM, rangeOf, travelToClear } from './hull';
 import type { SearchLimits } from './search-limits';
 import { freeSlide, type Search, slideOut } from './straight-moves';
@@ -52,16 +52,17 @@ export function leaveFrom(
   return undefined;
 }
 
-/** Tilts about each edge by growing angles and tries to leave; with a lift along `lifts` before, when given. */
+/** Turns about each edge by growing angles and tries to leave; with a lift along `lifts` before, when given. */
 export function tiltAndLeave(
   search: Search,
   limits: SearchLimits,
   directions: readonly Vector3[],
+  kind: TurnKind,
   before: readonly Motion[] = [],
 ): readonly Motion[] | undefined {
   const start = poseAfter(before);
   const shift = start.translation;
-  for (const turn of edgeTurns(search, limits.tilt)) {
+  for (const turn of ofKind(edgeTurns(search, limits.tilt), kind, directions[0])) {
     const moved: Turn = {
       ...turn,
       point: [turn.point[0] + shift[0], turn.point[1] + shift[1], turn.point[2] + shift[2]],
@@ -78,18 +79,28 @@ export function tiltAndLeave(
   return undefined;
 }
 
+/** Whether a turn raises one end out of the seat, or swings the mover about the way out, as a door does. */
+export type TurnKind = 'raising' | 'swinging';
+
+function ofKind(turns: readonly Turn[], kind: TurnKind, out: Vector3 | undefined): readonly Turn[] {
+  return turns.filter(
+    (turn) => (out !== undefined && Math.abs(dot(turn.axis, out)) > 0.7) === (kind === 'swinging'),
+  );
+}
+
 /** A small straight move first (as far as it goes, and half of that), then a tilt. */
 export function liftTiltAndLeave(
   search: Search,
   limits: SearchLimits,
   directions: readonly Vector3[],
+  kind: TurnKind,
   lifts: readonly Vector3[],
 ): readonly Motion[] | undefined {
   for (const lift of lifts) {
     const free = freeSlide(search, slideOut(search, lift));
     if (!(free > 0.1)) continue;
     for (const share of [1, 0.5]) {
-      const motions = tiltAndLeave(search, limits, directions, [
+      const motions = tiltAndLeave(search, limits, directions, kind, [
         { kind: 'slide', by: scale(lift, free * share) },
       ]);
       if (motions) return motions;
