@@ -2,16 +2,17 @@
 import type { Plan } from '../../plan/plan-schema';
 import type { Weight } from '../finding';
 
-/** What is done, the least disturbing first. */
+/** What is done, the least disturbing first; to swap a carrier is to build the machine anew. */
 export const changeKinds = [
-  'measure',
   'adjust',
+  'move',
   'turn',
   'mount by another side',
-  'move',
   'mount elsewhere',
   'leave out',
+  'measure',
   'swap',
+  'swap carrier',
 ] as const;
 export type ChangeKind = (typeof changeKinds)[number];
 
@@ -58,6 +59,8 @@ export interface Change {
   readonly kind: ChangeKind;
   readonly part: string;
   readonly title: string;
+  /** How far from what there is now, to prefer the smaller of like changes; mm, degrees or whatever the kind has. */
+  readonly size: number;
   /** The plan with the change made. */
   readonly plan: Plan;
   /** What it was asked to do is done, and nothing as bad between the same parts has come of it. */

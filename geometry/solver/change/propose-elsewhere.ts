@@ -47,18 +47,29 @@ export function leavingOut(plan: Plan, part: PlacedPart): readonly Proposal[] {
   ];
 }
 
-/** Parts of the same kind from the shelf that keep their seat and all guests, the most alike in size first. */
-export function swaps(plan: Plan, part: PlacedPart, shelf: readonly ShelfPart[]): readonly Proposal[] {
-  if (part.kind === 'enclosure' || part.kind === 'board') return [];
-  return shelf
+/** Kinds that carry the machine. */
+const CARRIERS: ReadonlySet<PartKind> = new Set<PartKind>(['enclosure', 'board']);
+
+export function isCarrier(part: PlacedPart): boolean {
+  return CARRIERS.has(part.kind);
+}
+
+/**
+ * Parts of the same kind from the shelf that keep their seat and all guests, the most alike in size first. Each is put
+ * in place only when it is asked for.
+ */
+export function* swaps(plan: Plan, part: PlacedPart, shelf: readonly ShelfPart[]): Generator<Proposal> {
+  const kind = isCarrier(part) ? 'swap carrier' : 'swap';
+  const alike = shelf
     .filter(({ id, spec }) => spec.kind === part.kind && id !== plan.parts[part.id]?.shelf)
-    .flatMap(({ id, spec }): readonly Proposal[] => {
-      const { plan: next, loosened } = replacePart(plan, part.id, spec, id);
-      if (loosened.length > 0) return [];
-      const title = `Swap ${part.label} for ${spec.maker} ${spec.model}`;
-      return [{ kind: 'swap', part: part.id, title, plan: next, size: unlikeness(part.spec, spec) }];
-    })
+    .map(({ id, spec }) => ({ id, spec, size: unlikeness(part.spec, spec) }))
     .sort((a, b) => a.size - b.size);
+  for (const { id, spec, size } of alike) {
+    const { plan: next, loosened } = replacePart(plan, part.id, spec, id);
+    if (loosened.length > 0) continue;
+    const title = `Swap ${part.label} for ${spec.maker} ${spec.model}`;
+    yield { kind, part: part.id, title, plan: next, size };
+  }
 }
 
 /** Sum of the differences of the sizes both have, mm. */

@@ -9,20 +9,22 @@ import { studyOf } from '../stack-up/plan-study';
 import { worthMeasuring } from '../stack-up/worth-measuring';
 import { type Change, changeKinds, type FindingChange, type Proposal, type ShelfPart } from './change';
 import { effectsOf } from './effects';
-import { leavingOut, otherMounts, swaps } from './propose-elsewhere';
+import { isCarrier, leavingOut, otherMounts, swaps } from './propose-elsewhere';
 import { adjustments, moves, turnsAndSides } from './propose-in-place';
 import { outcomeIn, standingOf, type Target, targetOf } from './target';
 
 /** More ways than this are no help; of one kind with one part fewer still, so that others are seen too. */
 const MOST_CHANGES = 12;
 const MOST_ALIKE = 3;
-/** Of each kind of part so many from the shelf are tried, the most alike first. */
+/** Of each part so many from the shelf are tried, the most alike first, until enough of them put it right. */
 const MOST_SWAPS = 10;
+/** With so many ways that put it right and break nothing, no enclosure or board is tried. */
+const ENOUGH_WAYS = 3;
 
 /**
  * Changes that solve what is asked, or at least better it, ranked: those that solve before those that do not, then
- * those that cause least, then those that also fix most, then the least disturbing. `id` is that of a finding or of a
- * clearance of the plan; there are no ways for an id the plan does not have.
+ * those that cause least, then the least disturbing (of swaps the part most alike), then those that also fix most.
+ * `id` is that of a finding or of a clearance of the plan; there are no ways for an id the plan does not have.
  */
 export function waysToChange(plan: Plan, id: string, shelf: readonly ShelfPart[] = []): readonly Change[] {
   const study = studyOf(plan);
@@ -33,16 +35,31 @@ export function waysToChange(plan: Plan, id: string, shelf: readonly ShelfPart[]
   const parts = target.parts.flatMap(
     (part) => study.scene.parts[study.scene.indexById.get(part) ?? -1] ?? [],
   );
-  const changes = parts.flatMap((part) => [
+  const changes: Change[] = parts.flatMap((part) => [
     ...adjustments(plan, part).flatMap((steps) => trials.firstThatSolves(steps) ?? []),
     ...trials.all(turnsAndSides(study.scene, plan, part)),
     ...trials.all(moves(plan, part, target)),
     ...trials.all(otherMounts(study.scene, plan, part)),
     ...trials.all(leavingOut(plan, part)),
-    ...trials.all(swaps(plan, part, shelf).slice(0, MOST_SWAPS)),
+    ...(isCarrier(part) ? [] : trials.someOf(swaps(plan, part, shelf))),
   ]);
+  if (changes.filter(isClean).length < ENOUGH_WAYS) {
+    for (const part of parts.filter(isCarrier)) changes.push(...trials.someOf(swaps(plan, part, shelf)));
+  }
   const ranked = changes.filter((change) => change.solves || isBetter(change)).sort(byMerit);
-  return [...varied(ranked).slice(0, MOST_CHANGES), ...measuring(plan, target)];
+  return withMeasuring(varied(ranked).slice(0, MOST_CHANGES), measuring(plan, target));
+}
+
+/** Puts it right and breaks nothing. */
+function isClean({ solves, effects }: Change): boolean {
+  return solves && countOf(effects.caused, 'fault') === 0;
+}
+
+/** A reading disturbs less than another part. */
+function withMeasuring(ranked: readonly Change[], readings: readonly Change[]): readonly Change[] {
+  const swap = ranked.findIndex(({ kind }) => changeKinds.indexOf(kind) > changeKinds.indexOf('measure'));
+  const at = swap < 0 ? ranked.length : swap;
+  return [...ranked.slice(0, at), ...readings, ...ranked.slice(at)];
 }
 
 function varied(ranked: readonly Change[]): readonly Change[] {
@@ -70,6 +87,19 @@ class Trials {
     return proposals.map((proposal) => this.tried(proposal));
   }
 
+  /** From the first on, until enough of them put it right or so many have been tried. */
+  someOf(proposals: Iterable<Proposal>): readonly Change[] {
+    const changes: Change[] = [];
+    let clean = 0;
+    for (const proposal of proposals) {
+      const change = this.tried(proposal);
+      changes.push(change);
+      if (isClean(change)) clean++;
+      if (clean === MOST_ALIKE || changes.length === MOST_SWAPS) break;
+    }
+    return changes;
+  }
+
   /** The first of ever larger steps that solves, by halving; the best of them when none does. */
   firstThatSolves(steps: readonly Proposal[]): Change | undefined {
     const last = steps.at(-1);
@@ -86,7 +116,7 @@ class Trials {
     return best;
   }
 
-  private tried({ kind, part, title, plan }: Proposal): Change {
+  private tried({ kind, part, title, plan, size }: Proposal): Change {
     const solution = this.solver.solve(placePlan(plan));
     const { solves, after } = outcomeIn(solution, this.target);
     const effects = effectsOf(this.before, solution);
@@ -95,6 +125,7 @@ class Trials {
       kind,
       part,
       title,
+      size,
       plan,
       solves: solves && !effects.caused.some((caused) => isAsBad(caused, this.target)),
       before: standingOf(this.target),
@@ -122,9 +153,10 @@ function byMerit(a: Change, b: Change): number {
     Number(b.solves) - Number(a.solves) ||
     countOf(a.effects.caused, 'fault') - countOf(b.effects.caused, 'fault') ||
     countOf(a.effects.caused, 'caution') - countOf(b.effects.caused, 'caution') ||
+    changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind) ||
+    a.size - b.size ||
     countOf(b.effects.fixed, 'fault') - countOf(a.effects.fixed, 'fault') ||
     countOf(b.effects.fixed, 'caution') - countOf(a.effects.fixed, 'caution') ||
-    changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind) ||
     (b.after ?? 0) - (a.after ?? 0)
   );
 }
@@ -136,7 +168,7 @@ function countOf(changes: Change['effects']['fixed'], weight: 'fault' | 'caution
 /** Readings less likely to decide are not worth the caliper. */
 const WORTH_CHANCE = 0.1;
 
-/** Readings change no part, only what is known; they come last and solve nothing by themselves. */
+/** Readings change no part, only what is known; they solve nothing by themselves. */
 function measuring(plan: Plan, { clearance }: Target): readonly Change[] {
   const worth = clearance && worthMeasuring(plan, clearance.id);
   const last = worth?.measurements.at(-1);
@@ -156,6 +188,7 @@ function measuring(plan: Plan, { clearance }: Target): readonly Change[] {
       part: worth.measurements[0]?.part ?? last.part,
       title: `Measure ${names.join(', ')}: that leaves ±${last.leaves.toFixed(2)} mm`,
       plan: { ...plan, parts },
+      size: worth.measurements.length,
       solves: false,
       before: clearance.millimetres,
       after: clearance.millimetres,

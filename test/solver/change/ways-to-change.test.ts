@@ -5,7 +5,7 @@ import { partSpecSchema } from '../../../geometry/parts/part-spec';
 import { freePart } from '../../../geometry/plan/edit-plan';
 import { placePlan } from '../../../geometry/plan/place-plan';
 import { type Plan, planSchema } from '../../../geometry/plan/plan-schema';
-import type { Change, ShelfPart } from '../../../geometry/solver/change/change';
+import { type Change, changeKinds, type ShelfPart } from '../../../geometry/solver/change/change';
 import { waysToChange } from '../../../geometry/solver/change/ways-to-change';
 import { solve } from '../../../geometry/solver/solve';
 import { examplePlan } from '../stack-up/example-plans';
@@ -60,6 +60,17 @@ describe('ways out of a fault', () => {
     expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
   });
 
+  it('puts the least disturbing first among those that cause as little, and of swaps the part most alike', () => {
+    const caused = ({ effects }: Change) => effects.caused.filter(({ weight }) => weight !== 'note').length;
+    const rank = ({ kind }: Change) => changeKinds.indexOf(kind);
+    ways.slice(1).forEach((way, index) => {
+      const before = ways[index];
+      if (!before || before.solves !== way.solves || caused(before) !== caused(way)) return;
+      expect(rank(before)).toBeLessThanOrEqual(rank(way));
+      if (before.kind === way.kind) expect(before.size).toBeLessThanOrEqual(way.size);
+    });
+  });
+
   it('leaves the plan alone and gives the same ways again', () => {
     expect(plan).toEqual(examplePlan('faults'));
     expect(waysToChange(plan, target, shelf).map(({ id }) => id)).toEqual(ways.map(({ id }) => id));
@@ -112,6 +123,20 @@ describe('ways out of a small gap', () => {
     expect(reading?.title).toContain('height of Card');
     const card = reading?.plan.parts.card?.spec;
     expect(card?.kind === 'card' && card.height).toMatchObject({ source: 'measured', plusMinus: 0.1 });
+  });
+
+  it('offers another enclosure last, and only where little else helps', () => {
+    const plan = examplePlan('demo');
+    const target = 'cooler to side panel/cooler/enclosure';
+    expect(waysToChange(plan, target, shelf).map(({ kind }) => kind)).not.toContain('swap carrier');
+    const coolers = shelf.filter(({ spec }) => spec.kind === 'cooler');
+    const few = waysToChange(plan, target, [
+      ...coolers.filter(({ spec }) => spec.model === 'Cairn 148'),
+      ...shelf.filter(({ spec }) => spec.kind === 'enclosure'),
+    ]);
+    const kinds = few.filter(({ solves }) => solves).map(({ kind }) => kind);
+    expect(kinds).toContain('swap carrier');
+    expect(kinds.indexOf('swap carrier')).toBeGreaterThan(kinds.indexOf('swap'));
   });
 
   it('knows no way for what is not there', () => {
