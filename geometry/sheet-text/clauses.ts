@@ -4,7 +4,7 @@ import type { Item } from './items';
 import type { TextSpan } from './reading';
 import type { Side } from './sides';
 import type { SheetUnit } from './units';
-import { type Atom, isMeasure } from './words/atoms';
+import { type Atom, isMeasure, isSubject } from './words/atoms';
 import type { ValueWord } from './words/phrase-book';
 
 /** What a label, a column or a heading says about the figures under it. */
@@ -48,7 +48,9 @@ export function labelOf(items: readonly Item[]): Label {
   return {
     atoms: items.flatMap((item) => (item.type === 'atoms' ? item.atoms : [])),
     values: items.flatMap((item) => (item.type === 'atoms' && item.value ? [item.value] : [])),
-    unit: items.find((item) => item.type === 'unit')?.unit,
+    unit: items.flatMap((item) =>
+      item.type === 'unit' || item.type === 'atoms' ? (item.unit ?? []) : [],
+    )[0],
     sides,
     isKnown: items.every((item) => item.type !== 'unknown' && !isFigure(item)),
     span,
@@ -91,16 +93,23 @@ const MOST_CLAUSES = 400;
 export function clausesOf(label: Label, items: readonly Item[]): readonly Clause[] {
   const clauses: Clause[] = [];
   let base = label;
+  // 'Cooler up to 155 mm, card up to 325 mm': each names its own subject.
+  let isListed = false;
   for (const piece of piecesOf(items)) {
     if (clauses.length >= MOST_CLAUSES) break;
     const own = labelOf(piece.items.filter((item) => !isFigure(item)));
     if (!piece.isLabel && piece.items.some(isTelling)) {
       const isFirst = clauses.length === 0;
-      const clause = clauseOf(underHeading(base, own), piece.items);
+      const clause = clauseOf(
+        underHeading(isListed && own.atoms.some(isSubject) ? withoutSubjects(base) : base, own),
+        piece.items,
+      );
       clauses.push(clause);
       // What a clause without a label of its own says holds for those after it in the same cell.
-      if (isFirst && base.span === undefined && !piece.isBracketed)
+      if (isFirst && base.span === undefined && !piece.isBracketed) {
         base = { ...NO_LABEL, atoms: own.atoms.filter((atom) => !isFanQualifier(atom)), span: own.span };
+        isListed = true;
+      }
       continue;
     }
     const last = clauses.at(-1);
@@ -118,6 +127,10 @@ export function clausesOf(label: Label, items: readonly Item[]): readonly Clause
   return clauses;
 }
 
+function withoutSubjects(label: Label): Label {
+  return { ...label, atoms: label.atoms.filter((atom) => !isSubject(atom)) };
+}
+
 function isFanQualifier(atom: Atom): boolean {
   return atom.startsWith('with');
 }
@@ -125,7 +138,7 @@ function isFanQualifier(atom: Atom): boolean {
 function clauseOf(label: Label, items: readonly Item[]): Clause {
   const counts = items.flatMap((item) => (item.type === 'count' ? [item.count] : []));
   return {
-    atoms: new Set(label.atoms),
+    atoms: new Set([...label.atoms, ...lettered(items)]),
     values: label.values,
     amounts: items.flatMap((item) => (item.type === 'amount' ? [item.amount] : [])),
     pins: items.flatMap((item) => (item.type === 'pins' ? [item.pins] : [])),
@@ -134,9 +147,22 @@ function clauseOf(label: Label, items: readonly Item[]): Clause {
     m2: items.find((item) => item.type === 'm2'),
     unit: label.unit,
     sides: label.sides,
-    isKnown: label.isKnown && counts.length <= 1,
+    isKnown: label.isKnown && counts.length <= 1 && !isCompound(items),
     span: joined(label.span, spanOf(items)),
   };
+}
+
+/** 'L 312 mm': the letter is the label. */
+function lettered(items: readonly Item[]): readonly Atom[] {
+  return items.flatMap((item) => {
+    if (item.type !== 'amount' || item.amount.figures.length !== 1) return [];
+    return item.amount.figures[0]?.side ?? [];
+  });
+}
+
+/** '1 lb 12 oz': two figures side by side say one thing together, which the reader does not put together. */
+function isCompound(items: readonly Item[]): boolean {
+  return items.some((item, index) => item.type === 'amount' && items[index + 1]?.type === 'amount');
 }
 
 /** A remark behind a figure, in brackets or after a comma: '(without fan)', '(L x W x H)'. */

@@ -24,8 +24,8 @@ export type ClauseFinding =
       readonly ask: string;
       readonly span: TextSpan;
       readonly answers: readonly (readonly Candidate[])[];
-      /** What settles it elsewhere on the sheet: any plain statement, or only an explicit one. */
-      readonly yieldsTo: 'any' | 'explicit';
+      /** What settles it elsewhere on the sheet: any plain statement, an explicit one, or only one that agrees. */
+      readonly yieldsTo: 'any' | 'explicit' | 'agreement';
     }
   /** Perhaps another figure for a field: never taken, but in the way of one that says otherwise. */
   | { readonly type: 'doubt'; readonly candidate: Candidate; readonly why: string }

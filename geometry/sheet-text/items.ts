@@ -4,14 +4,19 @@ import type { DecimalMark } from './numbers';
 import type { TextSpan } from './reading';
 import { type Side, sideOfWord } from './sides';
 import type { Token } from './tokens';
-import type { SheetUnit } from './units';
+import { type SheetUnit, unitNamed } from './units';
 import type { Atom } from './words/atoms';
 import { phraseAt, type ValueWord } from './words/phrase-book';
 import { numberWords } from './words/value-words';
 
 export type Item = TextSpan &
   (
-    | { readonly type: 'atoms'; readonly atoms: readonly Atom[]; readonly value: ValueWord | undefined }
+    | {
+        readonly type: 'atoms';
+        readonly atoms: readonly Atom[];
+        readonly value: ValueWord | undefined;
+        readonly unit?: SheetUnit;
+      }
     | { readonly type: 'amount'; readonly amount: Amount }
     | { readonly type: 'count'; readonly count: number }
     | { readonly type: 'pins'; readonly pins: string }
@@ -152,11 +157,25 @@ function phraseItem(tokens: readonly Token[], at: number, token: Token & { reado
   const side = isSide ? sideOfWord(word, [word]) : undefined;
   if (side)
     return { item: { type: 'atoms', atoms: [side], value: undefined, start, end }, next: at + 1, steps };
+  const unit = taken === 1 ? namedUnit(word) : undefined;
   const saysNothing = phrase.atoms.length === 0 && phrase.value === undefined;
   const item: Item | undefined = saysNothing
     ? undefined
-    : { type: 'atoms', atoms: phrase.atoms, value: phrase.value, start, end: tokens[last]?.end ?? end };
+    : {
+        type: 'atoms',
+        atoms: phrase.atoms,
+        value: phrase.value,
+        ...(unit ? { unit } : {}),
+        start,
+        end: tokens[last]?.end ?? end,
+      };
   return { item, next: last + 1, steps };
+}
+
+/** 'CFM' at the head of a column is a measure and its unit. */
+function namedUnit(word: string): SheetUnit | undefined {
+  const unit = word.length >= 3 ? unitNamed(word) : undefined;
+  return unit && ['speed', 'flow', 'sound'].includes(unit.measure) ? unit : undefined;
 }
 
 /** Up to five words from here on, across hyphens, apostrophes and the dots of abbreviations. */
@@ -199,7 +218,9 @@ function orderAt(tokens: readonly Token[], at: number): Found | undefined {
     }
   }
   if (words.length < 2 || words.length > 3) return undefined;
-  const sides = words.map((word) => sideOfWord(word, words));
+  const isFrench = words[0] === 'l' && words[1] === 'l';
+  // Longueur x largeur: two letters alike, told apart by their case or not at all.
+  const sides = words.map((word, place) => (isFrench && place === 1 ? 'width' : sideOfWord(word, words)));
   const start = tokens[at]?.start ?? 0;
   const end = tokens[index - 1]?.end ?? start;
   return { item: { type: 'order', sides, start, end }, next: index, steps: words.length * 2 };

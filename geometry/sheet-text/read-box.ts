@@ -104,7 +104,7 @@ function settleSets(
             ask,
             span,
             answers: open,
-            yieldsTo: first.ask === undefined ? 'any' : 'explicit',
+            yieldsTo: first.ask === undefined ? 'agreement' : 'explicit',
           } as const,
         ]
       : []),

@@ -68,7 +68,7 @@ function applied(
       ask: rule.ask ?? (isGuess ? UNIT_QUESTION : questionFor(possible)),
       span,
       answers: possible.map((candidate) => [candidate]),
-      yieldsTo: rule.yieldsToAny || rule.ask === undefined ? 'any' : 'explicit',
+      yieldsTo: rule.yieldsToAny ? 'any' : rule.ask === undefined ? 'agreement' : 'explicit',
     };
   return { type: 'fact', candidates: [rule.asText ? { ...only, value: String(only.value) } : only] };
 }

@@ -3,9 +3,9 @@
  * becomes a question, and everything else is left over with the reason. Never throws, whatever the text.
  */
 import type { PartKind } from '../parts/part-spec';
-import type { Figure } from './amounts';
 import type { SheetContext } from './box';
 import type { Clause } from './clauses';
+import { doubtful } from './doubts';
 import { type Candidate, type ClauseFinding, left } from './findings';
 import { foldText } from './fold-text';
 import { readBox } from './read-box';
@@ -110,22 +110,6 @@ function figuresOf(
   }
   if (findings.length === 0 && !isTold) findings.push(left(clause.span, 'nothing the form asks for'));
   return { findings, steps };
-}
-
-const DOUBTED: ReadonlySet<string> = new Set(['speed', 'flow', 'pressure', 'sound']);
-
-/** A second speed or sound under words the reader does not follow ('quiet mode') makes the first one doubtful. */
-function doubtful(kind: PartKind, clause: Clause, figure: Figure, finding: ClauseFinding): ClauseFinding {
-  const unit = figure.unit ?? clause.unit;
-  if (finding.type !== 'left' || !unit || !DOUBTED.has(unit.measure) || isIgnored(clause)) return finding;
-  const plain: Clause = { ...clause, atoms: new Set(), isKnown: true };
-  const again = readFigure(kind, plain, figure).finding;
-  const [candidate] = again.type === 'fact' ? again.candidates : [];
-  return candidate ? { type: 'doubt', candidate, why: finding.why } : finding;
-}
-
-function isIgnored({ atoms }: Clause): boolean {
-  return atoms.has('min') || atoms.has('idle') || atoms.has('pump');
 }
 
 /** Figures that the form of the part has no field for after all. */

@@ -64,9 +64,8 @@ function plugs(kind: PartKind, clause: Clause): readonly ClauseFinding[] {
   const [pins, second] = clause.pins;
   if (pins === undefined && kind === 'supply') {
     const named = clause.values.find(({ slot }) => slot === 'plug');
-    return named && clause.count !== undefined
-      ? [fact(clause, `plugs.${named.value}`, count, 'plugs by their name')]
-      : [];
+    const isCounted = clause.count !== undefined || clause.amounts.length === 1;
+    return named && isCounted ? [fact(clause, `plugs.${named.value}`, count, 'plugs by their name')] : [];
   }
   if (pins === undefined || second !== undefined) return [];
   const type = kind === 'card' ? cardSocket(pins) : supplyPlug(pins, clause);
@@ -185,7 +184,7 @@ function modularValue(kind: PartKind, clause: Clause): readonly ClauseFinding[] 
 function moduleName(kind: PartKind, { m2, ...clause }: Clause): readonly ClauseFinding[] {
   if (kind !== 'drive') return [];
   const whole: Clause = { ...clause, m2 };
-  if (m2 && onlyHas(whole, ['form', 'type', 'drive', 'size', 'interface'])) {
+  if (m2 && onlyHas(whole, ['form', 'type', 'drive', 'size', 'interface', 'with sink'])) {
     const name = fact(whole, 'form', 'M.2', 'form of the drive');
     return m2.length === undefined
       ? [name]
@@ -217,7 +216,7 @@ function slotCounts(kind: PartKind, clause: Clause): readonly ClauseFinding[] {
   if (
     kind === 'card' &&
     clause.atoms.has('slot') &&
-    onlyHas(clause, ['slot', 'bracket', 'width', 'thickness', 'count', 'card', 'size'])
+    onlyHas(clause, ['slot', 'bracket', 'width', 'thickness', 'count', 'card', 'size', 'recommended'])
   ) {
     return cardSlots(clause, count, isWhole);
   }

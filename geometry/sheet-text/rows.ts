@@ -113,7 +113,7 @@ class RowReader {
       }
       this.columns.forEach((label, index) => {
         const cell = cells[index];
-        if (cell?.items.some(isTelling)) this.take(label, cell);
+        if (cell && (cell.items.some(isTelling) || label.atoms.includes('model'))) this.take(label, cell);
       });
       return;
     }
@@ -231,7 +231,10 @@ function isHeader(cells: readonly Cell[]): boolean {
   return cells.every((cell, index) => {
     const label = labelOf(cell.items);
     if (cell.items.some(isTelling)) return false;
-    return label.isKnown && (label.atoms.some(isMeasure) || (index === 0 && cell.items.length === 0));
+    return (
+      label.isKnown &&
+      (label.atoms.some(isMeasure) || label.unit !== undefined || (index === 0 && cell.items.length === 0))
+    );
   });
 }
 

@@ -8,8 +8,8 @@ const MOST_STATEMENTS = 24;
 /** Values closer than this are one, whatever the places written. */
 const SAME = 1e-9;
 
-/** Inches on sheets are rounded from millimetres, watts from fractions: half a per cent more is still the same. */
-const SAME_SHARE = 0.002;
+/** Roundly written figures agree within their last place, but never by more than this share. */
+const LARGEST_SLACK = 0.02;
 
 export interface Settled {
   readonly values: readonly ReadValue[];
@@ -44,7 +44,7 @@ export function settle(findings: readonly ClauseFinding[]): Settled {
     else conflicts.set(path, distinct(all));
   }
   const questions: SheetQuestion[] = [];
-  for (const one of mergedOpen(open)) askAbout(one, facts, conflicts, questions, leftovers);
+  for (const one of mergedOpen(open)) askAbout(one, { facts, conflicts, values, questions, leftovers });
   for (const [path, all] of conflicts) questions.push(conflictQuestion(path, all));
   const asked = new Set(
     questions.flatMap(({ answers }) => answers.flatMap(({ fills }) => fills.map(({ path }) => path))),
@@ -87,7 +87,8 @@ function saysTheSame(a: Candidate, b: Candidate): boolean {
   if (a.plusMinus !== undefined && b.plusMinus !== undefined && Math.abs(a.plusMinus - b.plusMinus) > SAME)
     return false;
   if (a.unit === undefined || b.unit === undefined) return a.value === b.value;
-  const slack = a.halfStep === b.halfStep ? 0 : a.halfStep + b.halfStep + SAME_SHARE * Math.abs(a.value);
+  const slack =
+    a.halfStep === b.halfStep ? 0 : Math.min(a.halfStep + b.halfStep, LARGEST_SLACK * Math.abs(a.value));
   return Math.abs(a.value - b.value) <= slack + SAME;
 }
 
@@ -108,13 +109,15 @@ function mergedOpen(open: readonly Open[]): readonly Open[] {
   return [...byPaths.values()];
 }
 
-function askAbout(
-  one: Open,
-  facts: ReadonlyMap<string, readonly Candidate[]>,
-  conflicts: Map<string, readonly Candidate[]>,
-  questions: SheetQuestion[],
-  leftovers: Leftover[],
-): void {
+interface Ledger {
+  readonly facts: ReadonlyMap<string, readonly Candidate[]>;
+  readonly conflicts: Map<string, readonly Candidate[]>;
+  readonly values: ReadValue[];
+  readonly questions: SheetQuestion[];
+  readonly leftovers: Leftover[];
+}
+
+function askAbout(one: Open, { facts, conflicts, values, questions, leftovers }: Ledger): void {
   const paths = [...new Set(one.answers.flat().map(({ path }) => path))];
   const known = paths.filter((path) => facts.has(path));
   const isExplicit = known.some((path) => facts.get(path)?.some((fact) => fact.isExplicit === true));
@@ -123,11 +126,26 @@ function askAbout(
       (candidate) => facts.get(candidate.path)?.some((fact) => saysTheSame(fact, candidate)) === true,
     ),
   );
-  if (known.length > 0 && (isSaid || isExplicit || one.yieldsTo === 'any')) {
+  if (known.length > 0 && (isSaid || (isExplicit && one.yieldsTo === 'explicit') || one.yieldsTo === 'any')) {
     leftovers.push({
       span: one.span,
       why: isSaid ? 'the same as said elsewhere' : 'another figure; the plain one was taken',
     });
+    return;
+  }
+  const agreeing = one.answers.filter((answer) =>
+    answer.every(
+      (candidate) => facts.get(candidate.path)?.some((fact) => !saysTheSame(fact, candidate)) !== true,
+    ),
+  );
+  const [only, second] = agreeing;
+  if (known.length > 0 && one.yieldsTo === 'agreement' && only && !second) {
+    const rest = only.filter(({ path }) => !facts.has(path));
+    values.push(
+      ...rest.map((candidate) =>
+        readValue({ ...candidate, rule: `${candidate.rule}; the only way that agrees with the rest` }),
+      ),
+    );
     return;
   }
   // A plain figure and one with a condition side by side: only a person can say which is meant.

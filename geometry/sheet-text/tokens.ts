@@ -1,6 +1,6 @@
 /** Cuts a text into numbers, units, words and marks. One pass; every pattern is of bounded length. */
 import type { TextSpan } from './reading';
-import { type SheetUnit, unitAt } from './units';
+import { type SheetUnit, unitAt, unitNamed } from './units';
 
 export type Token = TextSpan &
   (
@@ -32,6 +32,7 @@ const GROUPED =
   /\d{1,3}(?:['\u00a0]\d{3}){1,4}(?!\d)(?:[.,]\d{1,6})?(?!\d)|\d{1,3} \d{3}(?!\d)(?:[.,]\d{1,6})?(?!\d)/y;
 const NUMBER = /\d{1,12}(?:[.,]\d{1,12}){0,4}/y;
 const WORD = /(?:(?:lp)?ddr\d|[\p{L}\u200b]{1,40})/uy;
+const WATER_COLUMN = /(?:mm|in) ?h2o(?![a-z])/y;
 const ENTITY = /&(?:nbsp|times|quot|amp);/y;
 
 export interface Tokens {
@@ -109,6 +110,9 @@ function wordToken(folded: string, at: number, before: readonly Token[]): Met | 
   if (m2) return { type: 'm2', length: m2[1] ? Number(m2[1]) : undefined, start: at, end: at + m2[0].length };
   const lanes = isAfterBusName(before) ? match(LANES, folded, at) : undefined;
   if (lanes) return { type: 'lanes', lanes: `x${lanes[1] ?? ''}`, start: at, end: at + lanes[0].length };
+  const column = match(WATER_COLUMN, folded, at)?.[0];
+  const water = column === undefined ? undefined : unitNamed(column);
+  if (column && water) return { type: 'unit', unit: water, start: at, end: at + column.length };
   const letters = match(LETTERS, folded, at);
   if (letters) {
     const [all, ...each] = letters;
@@ -174,7 +178,7 @@ function isAdjective(folded: string, end: number): boolean {
 
 /** 'PCIe 4.0' or 'PCI Express' stands just before. */
 function isAfterBusName(before: readonly Token[]): boolean {
-  return before.slice(-4).some((token) => token.type === 'word' && /^(pcie|express)$/.test(token.word));
+  return before.slice(-5).some((token) => token.type === 'word' && /^(pcie|pci|express)$/.test(token.word));
 }
 
 function match(pattern: RegExp, folded: string, at: number): RegExpExecArray | undefined {

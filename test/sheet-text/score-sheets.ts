@@ -50,6 +50,8 @@ export interface Score {
   readonly path: string;
   readonly verdict: Verdict;
   readonly met: string;
+  /** Whether the sheet leaves this open, so that asking is the right answer. */
+  readonly isQuestion: boolean;
 }
 
 /** Rounding of the conversion, in shares of the value: an inch is exact, a printed truth has a few places. */
@@ -60,12 +62,13 @@ export function scoreSheet(sheet: Sheet): readonly Score[] {
   const reading = readSheetText(sheet.text, sheet.truth.kind);
   const read = new Map(reading.values.map((one) => [one.path, one]));
   const asked = askedPaths(reading);
-  const score = (path: string, verdict: Verdict, met = ''): Score => ({
+  const score = (path: string, verdict: Verdict, met = '', isQuestion = false): Score => ({
     sheet: sheet.name,
     set: sheet.truth.set,
     path,
     verdict,
     met,
+    isQuestion,
   });
   const scores = Object.entries(values).map(([path, truth]) => {
     const found = read.get(path);
@@ -80,7 +83,7 @@ export function scoreSheet(sheet: Sheet): readonly Score[] {
     ...silent.map(([path, found]) => score(path, 'wrong', String(found.value))),
     ...asks
       .filter((path) => !read.has(path))
-      .map((path) => score(path, asked.has(path) ? 'right' : 'not asked', 'a question')),
+      .map((path) => score(path, asked.has(path) ? 'right' : 'not asked', 'a question', true)),
   ];
 }
 

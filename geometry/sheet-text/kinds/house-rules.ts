@@ -34,6 +34,13 @@ export const enclosureRules: KindRules = {
       along,
       'room for the card: no other side of a card is as long',
     ),
+    field(
+      'limits.cardLength',
+      'length',
+      ['card', 'max'],
+      ['clearance'],
+      'room for the card: no other side of a card is as long',
+    ),
     field('limits.supplyDepth', 'length', ['supply', 'length'], along, 'longest supply'),
     field('limits.supplyDepth', 'length', ['supply', 'depth'], along, 'deepest supply'),
     field(

@@ -2,7 +2,7 @@
 import { field, ignored, type KindRules, massRule } from '../figure-rules';
 
 export const memoryRules: KindRules = {
-  own: ['memory', 'module'],
+  own: ['memory', 'module', 'heatsink'],
   figures: [
     field('height', 'length', ['height'], ['max', 'size', 'with sink'], 'height of the module'),
     field('thickness', 'length', ['thickness'], ['max', 'size', 'with sink'], 'thickness of the module'),
@@ -11,7 +11,7 @@ export const memoryRules: KindRules = {
       ask: 'This is the capacity of a kit. Is it also that of one module?',
       yieldsToAny: true,
     }),
-    field('capacity', 'data', [], ['capacity', 'size'], 'capacity'),
+    field('capacity', 'data', [], ['capacity', 'size', 'type', 'form'], 'capacity'),
     field('watts', 'power', ['power'], ['max', 'load'], 'power of the module'),
     massRule,
   ],
@@ -24,7 +24,7 @@ export const driveRules: KindRules = {
     field('height', 'length', ['thickness'], ['max', 'size'], 'thickness of the drive'),
     field('length', 'length', ['length'], ['max', 'size'], 'length of the drive'),
     ignored(['width'], ['max', 'size'], 'the width follows from the form'),
-    field('capacity', 'data', [], ['capacity', 'size', 'form'], 'capacity'),
+    field('capacity', 'data', [], ['capacity', 'size', 'form', 'type', 'with sink'], 'capacity'),
     field('watts', 'power', ['power'], ['max', 'load'], 'power at work'),
     massRule,
   ],

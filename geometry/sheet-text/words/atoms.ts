@@ -84,13 +84,12 @@ export const qualifiers = [
 export type Atom = (typeof subjects)[number] | (typeof measures)[number] | (typeof qualifiers)[number];
 
 const measureAtoms: ReadonlySet<Atom> = new Set(measures);
-const qualifierAtoms: ReadonlySet<Atom> = new Set(qualifiers);
+const subjectAtoms: ReadonlySet<Atom> = new Set(subjects);
 
 export function isMeasure(atom: Atom): boolean {
   return measureAtoms.has(atom);
 }
 
-/** Does not by itself say what a figure is. */
-export function isQualifier(atom: Atom): boolean {
-  return qualifierAtoms.has(atom);
+export function isSubject(atom: Atom): boolean {
+  return subjectAtoms.has(atom);
 }

@@ -3,11 +3,12 @@
  * languages may share a word; a word that means different things in different ones is not here.
  */
 export const labelWords: Readonly<Record<string, string>> = {
-  length: 'length, long, länge, lang, longueur, longitud, largo, lunghezza, lengte',
-  width: 'width, wide, breite, breit, largeur, anchura, ancho, larghezza, breedte',
+  length: 'length, comprimento, long, länge, lang, longueur, longitud, largo, lunghezza, lengte',
+  width: 'width, largura, wide, breite, breit, largeur, anchura, ancho, larghezza, breedte',
   height: 'height, tall, high, höhe, hoch, bauhöhe, hauteur, altura, alto, altezza, hoogte',
-  depth: 'depth, deep, tiefe, tief, bautiefe, profondeur, profundidad, fondo, profondità, diepte',
-  thickness: 'thickness, thick, dicke, dick, épaisseur, grosor, espesor, spessore, dikte',
+  depth:
+    'depth, profundidade, deep, tiefe, tief, bautiefe, profondeur, profundidad, fondo, profondità, diepte',
+  thickness: 'thickness, espessura, thick, dicke, dick, épaisseur, grosor, espesor, spessore, dikte',
   diameter: 'diameter, durchmesser, diamètre, diámetro, diametro',
   size:
     'dimensions, dimension, size, measurements, abmessungen, abmessung, maße, größe, taille, dimensiones, medidas, ' +
@@ -26,18 +27,19 @@ export const labelWords: Readonly<Record<string, string>> = {
     'peak power, spitzenleistung, maximum turbo power, boost power, turbo power, puissance de crête, puissance maximale',
   speed:
     'speed, fan speed, rotational speed, speed range, drehzahl, drehzahlbereich, vitesse, vitesse de rotation, velocidad, ' +
-    'velocità, velocità di rotazione, toerental, fan speed range',
+    'velocità, velocità di rotazione, toerental, rpm, fan rpm, fan speed range',
   flow:
-    'airflow, air flow, flow, volumenstrom, luftdurchsatz, fördervolumen, débit, débit d air, flux d air, caudal, ' +
+    'airflow, air flow, flow, volumenstrom, luftdurchsatz, fördervolumen, fördermenge, cfm, débit, débit d air, flux d air, caudal, ' +
     'caudal de aire, portata, portata d aria, luchtstroom, luftstrom',
   pressure:
     'pressure, static pressure, druck, statischer druck, pression, pression statique, presión, presión estática, ' +
     'pressione, pressione statica, air pressure',
   noise:
-    'noise, noise level, sound, sound level, lautstärke, geräuschpegel, betriebsgeräusch, schall, schalldruckpegel, ' +
+    'noise, dba, noise level, sound, sound level, lautstärke, geräuschpegel, betriebsgeräusch, schall, schalldruckpegel, ' +
     'niveau sonore, bruit, nivel de ruido, ruido, rumorosità, rumore, geluidsniveau, sound pressure, acoustic noise',
   temperature: 'temperature, operating temperature, temperatur, betriebstemperatur, température, temperatura',
-  'temperature+max': 'tjmax, tj max, tjunction, tjunction max, höchsttemperatur',
+  'temperature+max':
+    'temperature limit, limit temperature, tjmax, tj max, tjunction, tjunction max, höchsttemperatur',
   capacity:
     'capacity, kapazität, speicherkapazität, capacité, capacidad, capacità, storage, storage capacity',
   form: 'form, form factor, formfaktor, bauform, format, formato, fattore di forma, factor de forma',
@@ -51,7 +53,7 @@ export const labelWords: Readonly<Record<string, string>> = {
     'maker, manufacturer, brand, hersteller, marque, fabricant, fabricante, marca, produttore, merk, marke',
   model: 'model, model name, modell, modellname, modèle, modelo, modello, product name, produktname',
   card:
-    'card, gpu, vga, graphics card, video card, grafikkarte, grafikkarten, carte graphique, tarjeta gráfica, tarjeta, ' +
+    'card, karte, gpu, vga, graphics card, video card, grafikkarte, grafikkarten, carte graphique, tarjeta gráfica, tarjeta, ' +
     'scheda, scheda video, scheda grafica',
   cooler: 'cooler, cpu cooler, kühler, cpu-kühler, ventirad, refroidisseur, cooling, cpu cooling, koeler',
   heatsink:
@@ -76,10 +78,10 @@ export const labelWords: Readonly<Record<string, string>> = {
   bracket: 'bracket, slotblech, slotblende, équerre',
   slot:
     'slot, slots, pci slot, pci slots, expansion slot, expansion slots, steckplatz, steckplätze, erweiterungssteckplätze, emplacement, ' +
-    'emplacements, ranura, ranuras, ranuras de expansión, slot occupancy, slot width, belegte steckplätze, ' +
+    'emplacements, ranura, ranuras, ranuras de expansión, slot di espansione, slot occupancy, slot width, belegte steckplätze, ' +
     'ranuras ocupadas, slot occupati, emplacements d extension, sockets',
   connector:
-    'connector, connectors, power connector, power connectors, external power, auxiliary power, power sockets, ' +
+    'connector, connectors, power input, power inputs, power connector, power connectors, external power, auxiliary power, power sockets, ' +
     'power socket, anschluss, anschlüsse, stromanschluss, stromanschlüsse, stecker, connecteur, connecteurs, conector, ' +
     'conectores, connettore, connettori, plug, plugs, connecteur d alimentation, connecteurs d alimentation, ' +
     'conectores de alimentación, supplementary power',
@@ -96,7 +98,7 @@ export const labelWords: Readonly<Record<string, string>> = {
     'recommandé, recomendada, consigliato',
   behind: 'behind, hinter, derrière, detrás de, detrás, dietro',
   clearance:
-    'clearance, space, room, cable space, kabel, platz, espace, espacio, limit, freiraum, space for cables, platz für kabel',
+    'clearance, spazio, space, room, cable space, kabel, platz, espace, espacio, limit, freiraum, space for cables, platz für kabel',
   count:
     'number of, anzahl, nombre d, nombre de, número de, numero di, aantal, quantity, pcs, pieces, stück, piezas',
   inner: 'inner, internal, interior, innen, intérieur',
@@ -132,5 +134,5 @@ export const fillerWords =
   'the, of, a, an, for, is, are, it, its, and, und, et, y, e, en, approx, ca, circa, etwa, environ, aprox, about, total, overall, ' +
   'gesamt, at, de, du, des, d, del, della, dell, di, la, le, les, el, los, der, die, das, dem, il, lo, l, pwm, product, ' +
   'each, typ, typical, net, netto, nette, neto, nominal, rated, approximately, mm, in, x, by, per, ddr, unit, ' +
-  'slim, one, all, alle, fits, compatible, compatible with, mode, modus, performance, occupies, graphics, top, range, low, the, belegte, occupied, ocupadas, um, auf, full, own, external, ' +
+  'slim, im, aluminium, aluminum, copper, one, all, alle, fits, compatible, compatible with, mode, modus, performance, occupies, graphics, top, range, low, the, belegte, occupied, ocupadas, um, auf, full, own, external, ' +
   'pci, pcie, express, main, extern, reale, von, fur, udimm';

@@ -39,7 +39,7 @@ export const valueWords: readonly (readonly [slot: Slot, value: string, words: s
   [
     'cooler style',
     'top flow',
-    'top flow, top-flow, topflow, top blow, top-blow, downdraft, down draft, top-down',
+    'top flow, topblow, top-flow, topflow, top blow, top-blow, downdraft, down draft, top-down',
   ],
   [
     'cooler style',
