@@ -62,14 +62,18 @@ export function underHeading(heading: Label, label: Label): Label {
   const hasMeasure = label.atoms.some(isMeasure);
   const above = hasMeasure ? heading.atoms.filter((atom) => !isMeasure(atom)) : heading.atoms;
   return {
-    atoms: [...above, ...label.atoms],
-    values: [...heading.values, ...label.values],
+    // Sets of a closed list: however often a word is said, there are only so many ideas.
+    atoms: [...new Set([...above, ...label.atoms])],
+    values: [...heading.values, ...label.values].slice(0, MOST_VALUES),
     unit: label.unit ?? (hasMeasure ? undefined : heading.unit),
     sides: label.sides.length > 0 ? label.sides : heading.sides,
     isKnown: heading.isKnown && label.isKnown,
     span: label.span ?? heading.span,
   };
 }
+
+/** A clause names a form and a grade, not dozens. */
+const MOST_VALUES = 12;
 
 export function isFigure(item: Item): boolean {
   return ['amount', 'pins', 'count', 'lanes', 'm2'].includes(item.type);
@@ -170,7 +174,7 @@ function qualified(clause: Clause, own: Label): Clause {
   return {
     ...clause,
     atoms: new Set([...clause.atoms, ...own.atoms]),
-    values: [...clause.values, ...own.values],
+    values: [...clause.values, ...own.values].slice(0, MOST_VALUES),
     unit: clause.unit ?? own.unit,
     sides: clause.sides.length > 0 ? clause.sides : own.sides,
     isKnown: clause.isKnown && own.isKnown,

@@ -43,6 +43,7 @@ export function readSheetText(text: string, kind: PartKind, options: SheetOption
     questions: settled.questions,
     leftovers: leftovers.slice(0, MOST_LEFTOVERS),
     moreLeftovers: Math.max(0, leftovers.length - MOST_LEFTOVERS),
+    readTo: read.length,
     steps: steps + findings.length,
   };
 }

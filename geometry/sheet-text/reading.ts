@@ -52,6 +52,8 @@ export interface SheetReading {
   readonly leftovers: readonly Leftover[];
   /** How many leftovers there were beyond those listed. */
   readonly moreLeftovers: number;
+  /** How many characters of the text were read. */
+  readonly readTo: number;
   /** Work done, in looks at a token, a word or a rule: grows in step with the text. */
   readonly steps: number;
 }
