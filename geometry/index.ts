@@ -50,11 +50,22 @@ export type {
 } from './parts/body';
 export type { Dimension, DimensionSource, FieldFacts, StatedDimension, Unit } from './parts/dimension';
 export { nominal, nominalOr } from './parts/dimension';
+export {
+  bodyPicture,
+  type Eye,
+  eyeAt,
+  type PaintedFace,
+  type PaperPoint,
+} from './parts/drawing/body-picture';
+export { type DrivenDimension, type DrivenParts, drivenParts } from './parts/drawing/driven-dimensions';
+export { type LineDrawing, lineDrawing, type PaperLine } from './parts/drawing/line-drawing';
+export { inView, type PartView, rangeAlong, type SignedAxis, viewsOf } from './parts/drawing/views';
 export type { OuterSize } from './parts/enclosure/outer-size';
 export type { EnclosureSpec } from './parts/enclosure/spec';
 export type { PartKind, PartSpec } from './parts/part-spec';
 export { partKinds, partSpecSchema } from './parts/part-spec';
 export { withStatement } from './parts/stated-dimensions/change-dimension';
+export { type StandingIn, valuesStandingIn } from './parts/stated-dimensions/standing-in';
 export type { PartDimension } from './parts/stated-dimensions/stated-dimensions';
 export { describeIssues } from './plan/describe-issues';
 export {
@@ -142,6 +153,7 @@ export { normalDensity } from './solver/stack-up/normal-distribution';
 export type { StackUp, StackUpTerm } from './solver/stack-up/stack-up';
 export { stackUpOf, stackUpsOf } from './solver/stack-up/stack-ups';
 export { allWorthMeasuring, type Measurement, type WorthMeasuring } from './solver/stack-up/worth-measuring';
+export { type WantedGapSetting, wantedGapSettings } from './solver/wanted-gap-settings';
 export type { Motion, Slide, Turn } from './space/motion';
 export {
   type Bounds,
@@ -153,7 +165,6 @@ export {
 } from './space/oriented-box';
 export { overlapPolyhedron, type Polyhedron } from './space/overlap-polyhedron';
 export { rotationAbout } from './space/rotation';
-export { type WantedGapSetting, wantedGapSettings } from './solver/wanted-gap-settings';
 export { compose, invert, type RigidTransform, transformDirection, transformPoint } from './space/transform';
 export {
   add,

@@ -43,17 +43,21 @@ interface Station {
 const NEAR_MM = 1e-6;
 const axes = [0, 1, 2] as const;
 
-/** For the fields asked about; all of the part's when none are named. Fields without effect on the body are left out. */
-export function drivenParts(spec: PartSpec, paths?: readonly string[]): ReadonlyMap<string, DrivenParts> {
+const known = new WeakMap<PartSpec, ReadonlyMap<string, DrivenParts>>();
+
+/** Of every field of the part, by path; worked out once a spec. Fields without effect on the body are left out. */
+export function drivenParts(spec: PartSpec): ReadonlyMap<string, DrivenParts> {
+  const before = known.get(spec);
+  if (before) return before;
   const model = buildPart(spec);
-  const before = stationsOf(model);
+  const stations = stationsOf(model);
   const whole = boundsOfBoxes(model.boxes.map(({ box }) => box));
   const found = new Map<string, DrivenParts>();
   for (const dimension of dimensionsOf(spec)) {
-    if (paths && !paths.includes(dimension.path)) continue;
-    const driven = whole && drivenBy(spec, dimension, before, whole);
+    const driven = whole && drivenBy(spec, dimension, stations, whole);
     if (driven) found.set(dimension.path, driven);
   }
+  known.set(spec, found);
   return found;
 }
 
@@ -133,10 +137,7 @@ function worthOf(a: Station, b: Station, whole: Bounds): number {
   const outside = [a, b].filter(
     ({ axis, at }) => Math.abs(at - whole.min[axis]) < NEAR_MM || Math.abs(at - whole.max[axis]) < NEAR_MM,
   ).length;
-  const reach = [a, b].reduce((sum, { bounds, axis }) => {
-    const across = axes.filter((other) => other !== axis);
-    return sum + across.reduce((total, other) => total + bounds.max[other] - bounds.min[other], 0) / size;
-  }, 0);
+  const reach = (acrossOf(a) + acrossOf(b)) / size;
   return (
     kindWorth[a.kind] +
     kindWorth[b.kind] +
@@ -146,6 +147,13 @@ function worthOf(a: Station, b: Station, whole: Bounds): number {
     outside +
     reach / 8
   );
+}
+
+/** How far what the station belongs to reaches across its axis, both ways together, mm. */
+function acrossOf({ bounds, axis }: Station): number {
+  let sum = 0;
+  for (const other of axes) if (other !== axis) sum += bounds.max[other] - bounds.min[other];
+  return sum;
 }
 
 /** Keys are stable between two builds of one sheet: 'max x name of box'. */

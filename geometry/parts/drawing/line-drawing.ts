@@ -55,26 +55,25 @@ export function lineDrawing(boxes: readonly BodyBox[], view: PartView): LineDraw
   const tiles = boxes.map((body) => tileOf(body, boundsOfBox(body.box), view));
   const us = distinct(tiles.flatMap(({ u }) => u));
   const vs = distinct(tiles.flatMap(({ v }) => v));
+  const grid: Grid = { us, vs, columns: Math.max(0, us.length - 1), rows: Math.max(0, vs.length - 1) };
   const layers = layersOf(tiles);
-  const columns = Math.max(0, us.length - 1);
-  const rows = Math.max(0, vs.length - 1);
-  const surface = new Int32Array(columns * rows).fill(-1);
+  const surface = new Int32Array(grid.columns * grid.rows).fill(-1);
   // Layers run from the furthest to the nearest: the nearest is written last.
-  const covered = layers.map((layer, index) => {
-    const cells = new Uint8Array(columns * rows);
-    for (const tile of layer.tiles)
-      eachCell(tile, us, vs, columns, (cell) => {
-        cells[cell] = 1;
-        surface[cell] = index;
-      });
-    return cells;
+  layers.forEach((layer, index) => {
+    for (const tile of layer.tiles) fillCells(surface, grid, windowOf(tile, grid), index);
   });
-  const grid: Grid = { us, vs, columns, rows };
-  const seen = borders(grid, (cell) => (cell < 0 ? -1 : (surface[cell] ?? -1)));
+  const seen = new Set<number>();
+  const everything: Window = { u0: 0, u1: grid.columns, v0: 0, v1: grid.rows };
+  eachBorder(grid, everything, surface, (side) => seen.add(side));
   const hidden = new Set<number>();
-  for (const cells of covered)
-    for (const border of borders(grid, (cell) => (cell < 0 ? 0 : (cells[cell] ?? 0))))
-      if (!seen.has(border)) hidden.add(border);
+  const cells = new Int32Array(surface.length);
+  layers.forEach((layer, index) => {
+    // Marks of earlier layers stay: they differ from this one's, and so count as empty.
+    const mark = index + 1;
+    const windows = layer.tiles.map((tile) => windowOf(tile, grid));
+    for (const window of windows) fillCells(cells, grid, window, mark);
+    eachBorder(grid, around(windows), cells, (side) => !seen.has(side) && hidden.add(side), mark);
+  });
   return { visible: joined(grid, seen), hidden: joined(grid, hidden), area: areaOf(grid, surface) };
 }
 
@@ -127,35 +126,55 @@ function placeOf(values: readonly number[], value: number): number {
   return low;
 }
 
-function eachCell(
-  tile: Tile,
-  us: readonly number[],
-  vs: readonly number[],
-  columns: number,
-  visit: (cell: number) => void,
-): void {
-  const [u0, u1] = [placeOf(us, tile.u[0]), placeOf(us, tile.u[1])];
-  const [v0, v1] = [placeOf(vs, tile.v[0]), placeOf(vs, tile.v[1])];
-  for (let row = v0; row < v1; row++)
-    for (let column = u0; column < u1; column++) visit(row * columns + column);
+/** A range of columns and rows; ends are not part of it. */
+interface Window {
+  readonly u0: number;
+  readonly u1: number;
+  readonly v0: number;
+  readonly v1: number;
+}
+
+function windowOf({ u, v }: Tile, { us, vs }: Grid): Window {
+  return { u0: placeOf(us, u[0]), u1: placeOf(us, u[1]), v0: placeOf(vs, v[0]), v1: placeOf(vs, v[1]) };
+}
+
+function around(windows: readonly Window[]): Window {
+  return {
+    u0: Math.min(...windows.map(({ u0 }) => u0)),
+    u1: Math.max(...windows.map(({ u1 }) => u1)),
+    v0: Math.min(...windows.map(({ v0 }) => v0)),
+    v1: Math.max(...windows.map(({ v1 }) => v1)),
+  };
+}
+
+function fillCells(cells: Int32Array, { columns }: Grid, { u0, u1, v0, v1 }: Window, value: number): void {
+  for (let row = v0; row < v1; row++) cells.fill(value, row * columns + u0, row * columns + u1);
 }
 
 /**
- * Sides of cells where the value changes. Numbered: 2 x corner for the side that runs along u from that corner of the
- * grid, one more for the one that runs along v.
+ * Sides of the cells of a window where the value changes; with `mark`, where it changes between the mark and anything
+ * else. Sides are numbered: 2 x corner for the one that runs along u from that corner of the grid, one more for the one
+ * that runs along v.
  */
-function borders({ columns, rows }: Grid, valueAt: (cell: number) => number): Set<number> {
-  const found = new Set<number>();
-  const cell = (column: number, row: number): number =>
-    column < 0 || row < 0 || column >= columns || row >= rows ? -1 : row * columns + column;
-  for (let row = 0; row <= rows; row++)
-    for (let column = 0; column <= columns; column++) {
+function eachBorder(
+  { columns, rows }: Grid,
+  { u0, u1, v0, v1 }: Window,
+  cells: Int32Array,
+  found: (side: number) => void,
+  mark?: number,
+): void {
+  const valueAt = (column: number, row: number): number => {
+    const isOff = column < 0 || row < 0 || column >= columns || row >= rows;
+    const value = isOff ? -1 : (cells[row * columns + column] ?? -1);
+    return mark === undefined ? value : Number(value === mark);
+  };
+  for (let row = v0; row <= v1; row++)
+    for (let column = u0; column <= u1; column++) {
       const corner = row * (columns + 1) + column;
-      const here = valueAt(cell(column, row));
-      if (column < columns && here !== valueAt(cell(column, row - 1))) found.add(2 * corner);
-      if (row < rows && here !== valueAt(cell(column - 1, row))) found.add(2 * corner + 1);
+      const here = valueAt(column, row);
+      if (column < u1 && here !== valueAt(column, row - 1)) found(2 * corner);
+      if (row < v1 && here !== valueAt(column - 1, row)) found(2 * corner + 1);
     }
-  return found;
 }
 
 /** Sides that follow one another become one line. */

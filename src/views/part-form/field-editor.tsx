@@ -1,15 +1,10 @@
 /** Draws one field of a form, and the fields inside it: groups, variants, lists and points hold fields in turn. */
-import {
-  type ListField,
-  type ObjectField,
-  type TupleField,
-  type VariantsField,
-  variantValue,
-} from './describe-schema';
-import { asList, asObject, filledDraft, optionOf, switchVariant } from './draft';
+import type { ListField, ObjectField, TupleField, VariantsField } from './describe-schema';
+import { asList, asObject, filledDraft, optionOf } from './draft';
 import type { EditorProps } from './editor-props';
 import { QuantityEditor } from './quantity-editor';
 import { ScalarEditor } from './scalar-editor';
+import { VariantSelect } from './variant-select';
 
 export function FieldEditor(props: EditorProps) {
   const { field } = props;
@@ -32,9 +27,8 @@ export function FieldEditor(props: EditorProps) {
 
 /** An optional group can be added and taken out, one of several variants can be switched. */
 function GroupEditor(props: EditorProps<ObjectField | VariantsField>) {
-  const { field, draft, path, onChange } = props;
+  const { field, draft, onChange } = props;
   const { title, help } = field.facts;
-  if (path === '') return <GroupFields {...props} />;
   return (
     <fieldset className="form-group">
       {title && <legend>{title}</legend>}
@@ -71,30 +65,14 @@ function GroupFields({ field, draft, path, faults, onChange }: EditorProps<Objec
   return (
     <>
       {field.type === 'variants' && (
-        <div className="form-row">
-          <label className="form-label" htmlFor={`${path}-variant`}>
-            {field.by.charAt(0).toUpperCase() + field.by.slice(1)}
-          </label>
-          <div className="form-input">
-            <select
-              id={`${path}-variant`}
-              className="select"
-              value={variantValue(field, object)}
-              onChange={(event) => onChange(switchVariant(field, values, event.target.value))}
-            >
-              {field.options.map((option) => (
-                <option key={variantValue(field, option)}>{variantValue(field, option)}</option>
-              ))}
-            </select>
-          </div>
-        </div>
+        <VariantSelect field={field} values={values} path={path} onChange={onChange} />
       )}
       {object.fields.map(([key, inner]) => (
         <FieldEditor
           key={key}
           field={inner}
           draft={values[key]}
-          path={path === '' ? key : `${path}.${key}`}
+          path={`${path}.${key}`}
           faults={faults}
           onChange={(next) => onChange({ ...values, [key]: next })}
         />

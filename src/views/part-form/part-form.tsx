@@ -1,12 +1,40 @@
-/** A part by number: every figure of its schema in a plain form. What is typed stays until it is saved or let go. */
-import { type FormEvent, type ReactNode, useMemo, useRef, useState } from 'react';
-import type { PartKind, PartSpec } from '../../../geometry';
+/** A part by number beside its drawing. What is typed stays until it is saved or let go. */
+import {
+  type FocusEvent,
+  type FormEvent,
+  type KeyboardEvent,
+  type ReactNode,
+  useCallback,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import { type PartKind, type PartSpec, valuesStandingIn } from '../../../geometry';
 import { countOf } from '../../ui/numbers';
+import type { PlacedView } from '../part-drawing/sheet-layout';
+import { AskedFields } from './asked-fields';
 import { blankDraft, type Draft, toDraft } from './draft';
-import { FieldEditor } from './field-editor';
-import { inputId } from './field-row';
+import { type FilledValue, fillDraft } from './fill-draft';
+import { FormProvider } from './form-context';
+import { FormDrawing } from './form-drawing';
+import { goToField } from './go-to-field';
 import { type FieldFault, readForm, specField } from './spec-field';
+import { useDraft } from './use-draft';
+import { useLastGoodSpec } from './use-last-good-spec';
 import './part-form.css';
+
+/** What a tool beside the form may do with it: read a pasted sheet into it, work out figures, place things. */
+export interface FormHandle {
+  readonly kind: PartKind;
+  readonly draft: Draft;
+  /** The last state that the schema accepts; undefined before there was one. */
+  readonly spec: PartSpec | undefined;
+  /** One step of undo; calls with the same name that follow one another are one. Returns what has no field. */
+  readonly fill: (values: readonly FilledValue[], name?: string) => readonly string[];
+  /** Puts another part in the form, as one step of undo. */
+  readonly replace: (spec: PartSpec) => void;
+  readonly goTo: (path: string) => void;
+}
 
 interface PartFormProps {
   readonly kind: PartKind;
@@ -15,18 +43,26 @@ interface PartFormProps {
   readonly onDirty: () => void;
   /** Called with a valid spec and the name of the button that was pressed. */
   readonly onSave: (spec: PartSpec, action: string) => void;
+  /** Above the fields. */
+  readonly tools?: (form: FormHandle) => ReactNode;
+  /** Drawn over each of the three views. */
+  readonly overlay?: (form: FormHandle, view: PlacedView) => ReactNode;
   /** Buttons of type submit; their values are the names of the actions. */
   readonly children: ReactNode;
 }
 
-export function PartForm({ kind, start, onDirty, onSave, children }: PartFormProps) {
+export function PartForm({ kind, start, onDirty, onSave, tools, overlay, children }: PartFormProps) {
   const field = specField(kind);
-  const [draft, setDraft] = useState<Draft>(() => (start ? toDraft(field, start) : blankDraft(field)));
+  const steps = useDraft(() => (start ? toDraft(field, start) : blankDraft(field)));
+  const { draft } = steps;
   const [faults, setFaults] = useState<readonly FieldFault[]>([]);
+  const [activePath, setActivePath] = useState<string>();
   const summary = useRef<HTMLDivElement>(null);
+  const { spec, isStale } = useLastGoodSpec(field, draft, start);
   const byPath = useMemo(() => new Map(faults.map(({ path, message }) => [path, message])), [faults]);
-  const change = (next: Draft) => {
-    setDraft(next);
+  const surroundings = useMemo(() => ({ standingIn: spec ? valuesStandingIn(spec) : {} }), [spec]);
+  const change = (next: Draft, name?: string) => {
+    steps.change(next, name);
     onDirty();
     if (faults.length > 0) {
       const result = readForm(field, next);
@@ -42,26 +78,54 @@ export function PartForm({ kind, start, onDirty, onSave, children }: PartFormPro
     setFaults(result.faults);
     requestAnimationFrame(() => summary.current?.focus());
   };
+  const handle: FormHandle = {
+    kind,
+    draft,
+    spec,
+    fill: (values, name) => {
+      const filled = fillDraft(field, draft, values);
+      change(filled.draft, name);
+      return filled.unplaced;
+    },
+    replace: (next) => change(toDraft(field, next)),
+    goTo: goToField,
+  };
+  const onFocus = useCallback((event: FocusEvent<HTMLElement>) => {
+    const row = event.target.closest('[data-path]');
+    if (row instanceof HTMLElement) setActivePath(row.dataset.path);
+  }, []);
+  if (field.type !== 'object' && field.type !== 'variants') return null;
   return (
-    <form className="part-form" onSubmit={save} noValidate>
-      <div className="dialog-body">
-        {faults.length > 0 && (
-          <div ref={summary} className="form-faults" tabIndex={-1} role="alert">
-            <p>{countOf(faults.length, 'field needs', 'fields need')} another look. Nothing is saved yet.</p>
-            <ul>
-              {faults.map(({ path, title, message }) => (
-                <li key={path}>
-                  <button type="button" onClick={() => goToField(path)}>
-                    {title || path}
-                  </button>{' '}
-                  {message}
-                </li>
-              ))}
-            </ul>
-          </div>
-        )}
-        <div className="form-fields">
-          <FieldEditor field={field} draft={draft} path="" faults={byPath} onChange={change} />
+    <form
+      className="part-form"
+      onSubmit={save}
+      onKeyDown={(event) => stepByKey(event, steps.undo, steps.redo)}
+      noValidate
+    >
+      <div className="form-sheet">
+        <FormDrawing
+          spec={spec}
+          isStale={isStale}
+          activePath={activePath}
+          steps={steps}
+          overlay={overlay && ((view) => overlay(handle, view))}
+        />
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: it only listens which field has the focus. */}
+        <div className="dialog-body" onFocus={onFocus}>
+          {faults.length > 0 && <FaultList ref={summary} faults={faults} />}
+          {tools?.(handle)}
+          <FormProvider value={surroundings}>
+            <div className="form-fields">
+              <AskedFields
+                kind={kind}
+                field={field}
+                draft={draft}
+                path=""
+                faults={byPath}
+                onChange={(next) => change(next, activePath)}
+              />
+            </div>
+          </FormProvider>
         </div>
       </div>
       <div className="dialog-actions">{children}</div>
@@ -69,9 +133,36 @@ export function PartForm({ kind, start, onDirty, onSave, children }: PartFormPro
   );
 }
 
-function goToField(path: string): void {
-  const input =
-    document.getElementById(inputId(path)) ?? document.getElementById(inputId(path.replace(/\.[^.]+$/, '')));
-  input?.scrollIntoView({ block: 'center' });
-  input?.focus();
+/** Texts undo themselves; everywhere else in the form the form's own steps are meant. */
+function stepByKey(event: KeyboardEvent, undo: () => void, redo: () => void): void {
+  if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+  const isText = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+  event.stopPropagation();
+  if (isText) return;
+  event.preventDefault();
+  if (event.shiftKey) redo();
+  else undo();
+}
+
+interface FaultListProps {
+  readonly ref: React.Ref<HTMLDivElement>;
+  readonly faults: readonly FieldFault[];
+}
+
+function FaultList({ ref, faults }: FaultListProps) {
+  return (
+    <div ref={ref} className="form-faults" tabIndex={-1} role="alert">
+      <p>{countOf(faults.length, 'field needs', 'fields need')} another look. Nothing is saved yet.</p>
+      <ul>
+        {faults.map(({ path, title, message }) => (
+          <li key={path}>
+            <button type="button" onClick={() => goToField(path)}>
+              {title || path}
+            </button>{' '}
+            {message}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
 }

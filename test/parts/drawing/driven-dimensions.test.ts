@@ -9,7 +9,7 @@ import { everyShelfEntry } from '../../views/every-shelf-entry';
 const entryOf = (id: string): PartSpec => everyShelfEntry.find(([name]) => name === id)![1];
 const firstOf = (kind: PartSpec['kind']): PartSpec =>
   everyShelfEntry.find(([, spec]) => spec.kind === kind)![1];
-const dimensionOf = (spec: PartSpec, path: string) => drivenParts(spec, [path]).get(path)?.dimension;
+const dimensionOf = (spec: PartSpec, path: string) => drivenParts(spec).get(path)?.dimension;
 
 /** Fields whose distance is not one between two faces of the body, by how the builders of bodies are made. */
 const unseen = /bendRadius|tubes\.length|cable|raise|recess|curve/;
