@@ -1,6 +1,7 @@
 /** The person's own parts in storage. Every change is one transaction: it happens whole or not at all. */
+import type { IDBPTransaction } from 'idb';
 import type { PartSpec } from '../../geometry';
-import { newKey, planDatabase } from '../store/plan-database';
+import { newKey, type PlanDatabase, planDatabase } from '../store/plan-database';
 import type { PutResult } from '../store/plan-library';
 import {
   type PartVersion,
@@ -112,8 +113,16 @@ export interface DroppedParts {
 
 const SHELF_STORES = ['ownParts', 'partVersions', 'remarks', 'photos'] as const;
 
-/** Takes parts out of storage with all that belongs to them. */
-export async function takeOwnParts(ids: readonly string[]): Promise<DroppedParts> {
+type ShelfTransaction = IDBPTransaction<PlanDatabase, typeof SHELF_STORES, 'readwrite'>;
+
+/**
+ * Takes parts out of storage with all that belongs to them. What `andThen` does in the same transaction happens with
+ * it or not at all.
+ */
+export async function takeOwnParts(
+  ids: readonly string[],
+  andThen: (transaction: ShelfTransaction, dropped: DroppedParts) => Promise<unknown> = async () => {},
+): Promise<DroppedParts> {
   const transaction = (await planDatabase()).transaction(SHELF_STORES, 'readwrite');
   const parts = transaction.objectStore('ownParts');
   const versions = transaction.objectStore('partVersions');
@@ -143,7 +152,7 @@ export async function takeOwnParts(ids: readonly string[]): Promise<DroppedParts
       ...pictures.map((picture) => photos.delete(picture.id)),
     ]);
   }
-  await transaction.done;
+  await Promise.all([andThen(transaction, dropped), transaction.done]);
   return dropped;
 }
 

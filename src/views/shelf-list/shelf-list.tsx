@@ -49,8 +49,9 @@ export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
         onNewPart={() => setOpen('new part')}
         onTidy={() => setOpen('duplicates')}
         onBackup={() => setOpen('backup')}
-      />
-      <ShelfCount shown={shown.length} matching={needsAll ? matching : NOBODY} all={entries.length} />
+      >
+        <ShelfCount shown={shown.length} matching={needsAll ? matching : NOBODY} all={entries.length} />
+      </ShelfTools>
       <ShelfRows entries={shown} judged={needsAll ? matching : NOBODY} drag={drag} onOpen={setOpen} />
       {shown.length === 0 && entries.length > 0 && <p className="empty">Nothing on the shelf matches.</p>}
       <Suspense>
@@ -73,7 +74,7 @@ function ShelfCount({ shown, matching, all }: ShelfCountProps) {
   const verdicts = useAllVerdicts(matching.length > 0);
   const open = matching.filter(({ id }) => !verdicts.get(id)?.fresh).length;
   return (
-    <p className="shelf-count quiet">
+    <p className="quiet">
       <span role="status">
         {shown === all ? countOf(all, 'part') : `${shown} of ${countOf(all, 'part')}`}
       </span>

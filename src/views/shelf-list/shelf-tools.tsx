@@ -1,5 +1,5 @@
 /** Search, filters and order of the shelf. */
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { kindName, partKinds } from '../../../geometry';
 import { type ShelfOrder, type ShelfWish, shelfOrders } from '../../shelf/arrange-shelf';
 import { readNumber } from '../../ui/numbers';
@@ -10,6 +10,8 @@ interface ShelfToolsProps {
   readonly onNewPart: () => void;
   readonly onTidy: () => void;
   readonly onBackup: () => void;
+  /** How many parts are shown. */
+  readonly children: ReactNode;
 }
 
 const ORDER_NAMES: Readonly<Record<ShelfOrder, string>> = {
@@ -21,7 +23,7 @@ const ORDER_NAMES: Readonly<Record<ShelfOrder, string>> = {
   mass: 'Mass',
 };
 
-export function ShelfTools({ wish, onWish, onNewPart, onTidy, onBackup }: ShelfToolsProps) {
+export function ShelfTools({ wish, onWish, onNewPart, onTidy, onBackup, children }: ShelfToolsProps) {
   const [more, setMore] = useState(false);
   const { typed, kind, fitting } = wish;
   return (
@@ -61,6 +63,10 @@ export function ShelfTools({ wish, onWish, onNewPart, onTidy, onBackup }: ShelfT
           />
           Only what fits
         </label>
+      </div>
+      {more && <MoreTools wish={wish} onWish={onWish} onTidy={onTidy} onBackup={onBackup} />}
+      <div className="shelf-count">
+        {children}
         <button
           type="button"
           className="button small plain"
@@ -68,15 +74,14 @@ export function ShelfTools({ wish, onWish, onNewPart, onTidy, onBackup }: ShelfT
           aria-controls="shelf-more"
           onClick={() => setMore(!more)}
         >
-          More
+          {more ? 'Less' : 'More'}
         </button>
       </div>
-      {more && <MoreTools wish={wish} onWish={onWish} onTidy={onTidy} onBackup={onBackup} />}
     </div>
   );
 }
 
-function MoreTools({ wish, onWish, onTidy, onBackup }: Omit<ShelfToolsProps, 'onNewPart'>) {
+function MoreTools({ wish, onWish, onTidy, onBackup }: Omit<ShelfToolsProps, 'onNewPart' | 'children'>) {
   const { order, longest, favourites } = wish;
   return (
     <div id="shelf-more" className="shelf-more">
