@@ -102,6 +102,9 @@ export {
   writePlan,
 } from './plan/read-plan';
 export type { PlacedPart, PlacementProblem, Scene, SceneBox, Seat } from './plan/scene';
+export { guessKind } from './sheet-text/guess-kind';
+export { readSheetText } from './sheet-text/read-sheet-text';
+export type { ReadValue, SheetQuestion, SheetReading, TextSpan } from './sheet-text/reading';
 export { type InsertionPath, pathOfUnit, poseOnPath } from './solver/assembly/insertion-path';
 export {
   type ChannelFill,

@@ -54,19 +54,21 @@ export interface FieldFacts {
 interface Bounds {
   readonly min?: number;
   readonly max?: number;
+  /** Widest half-width of a band. */
+  readonly widest?: number;
 }
 
 /** No single edge of a compact machine is longer than this; a larger number is a slip of the keyboard. */
 export const LARGEST_DIMENSION_MM = 2000;
 
-function quantity(facts: FieldFacts, { min = 0, max = LARGEST_DIMENSION_MM }: Bounds) {
+function quantity(facts: FieldFacts, { min = 0, max = LARGEST_DIMENSION_MM, widest = 100 }: Bounds) {
   const value = z.number().min(min).max(max);
   return z
     .union([
       value,
       z.strictObject({
         value,
-        plusMinus: z.number().min(0).max(100).optional(),
+        plusMinus: z.number().min(0).max(widest).optional(),
         sigmas: z.union([z.literal(2), z.literal(3)]).optional(),
         source: dimensionSourceSchema.optional(),
         note: z.string().max(200).optional(),
@@ -88,7 +90,9 @@ export function position(title: string, facts: Omit<FieldFacts, 'title' | 'unit'
 
 /** A rating in a unit other than millimetres (watts, revolutions a minute, decibels, grams ...). */
 export function rating(title: string, unit: Exclude<Unit, 'mm'>, bounds: Bounds = {}) {
-  return quantity({ title, unit }, { min: bounds.min ?? 0, max: bounds.max ?? 100_000 });
+  const max = bounds.max ?? 100_000;
+  // A tenth of a speed or a mass is soon more than a hundred of its unit.
+  return quantity({ title, unit }, { min: bounds.min ?? 0, max, widest: Math.max(100, max / 2) });
 }
 
 /** The value of a dimension in its field's unit. */

@@ -59,6 +59,6 @@ export interface SheetReading {
 }
 
 /** Longer texts are no spec sheets: what stands beyond is not read, and the reading says so. */
-export const LARGEST_SHEET_TEXT = 200_000;
+export const LARGEST_SHEET_TEXT = 60_000;
 
 export const MOST_LEFTOVERS = 300;

@@ -3,7 +3,7 @@
  * place in this kind of part is handed back, never dropped in silence.
  */
 import type { DimensionSource } from '../../../geometry';
-import { type Field, variantValue } from './describe-schema';
+import { type Field, type ListField, variantValue } from './describe-schema';
 import { asList, asObject, type Draft, filledDraft, isQuantityDraft, optionOf, switchVariant } from './draft';
 
 /** One figure for one field. */
@@ -88,10 +88,27 @@ function leafOf(field: Field, draft: Draft, { value, plusMinus, source, note }: 
       return field.options.some((option) => String(option) === String(value))
         ? { draft: String(value) }
         : undefined;
+    // A list takes a number: how many entries it is to have.
+    case 'list':
+      return isLength(value) ? { draft: resized(field, draft, value) } : undefined;
     case 'number':
     case 'text':
       return typeof value === 'boolean' ? undefined : { draft: String(value) };
     default:
       return undefined;
   }
+}
+
+const MOST_ENTRIES = 40;
+
+function isLength(value: FilledValue['value']): value is number {
+  return typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= MOST_ENTRIES;
+}
+
+/** The entries there are, cut or filled up with blank ones. */
+function resized(field: ListField, draft: Draft, length: number): Draft {
+  const items = asList(draft);
+  return Array.from({ length }, (_, index) =>
+    index < items.length ? items[index] : filledDraft(field.item),
+  );
 }
