@@ -1,8 +1,9 @@
 /** The drawing inside the canvas: follows the stores, and draws a frame only when one of them has changed. */
 import { AdaptiveDpr } from '@react-three/drei/core/AdaptiveDpr';
 import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useMemo } from 'react';
+import { lazy, Suspense, useEffect, useMemo } from 'react';
 import { boundsOfBoxes, type Scene, transformBox } from '../../geometry';
+import { useAir } from '../store/air-store';
 import { solutionStore } from '../store/solution-store';
 import { type Stage, stageStore } from '../store/stage-store';
 import { viewStore } from '../store/view-store';
@@ -11,8 +12,11 @@ import { readPalette, watchTheme } from './palette';
 import { SheetLayers } from './sheet-layers';
 import type { ViewportSession } from './viewport-session';
 
+const AirArrows = lazy(() => import('./air/air-arrows').then((module) => ({ default: module.AirArrows })));
+
 export function Sheet({ session }: { readonly session: ViewportSession }) {
   const invalidate = useThree((state) => state.invalidate);
+  const airShown = useAir((state) => state.shown);
   const layers = useMemo(() => new SheetLayers(), []);
   const camera = useMemo(() => new SightCamera(), []);
   useEffect(() => () => layers.dispose(), [layers]);
@@ -36,6 +40,7 @@ export function Sheet({ session }: { readonly session: ViewportSession }) {
       {layers.meshes.map((mesh) => (
         <primitive key={mesh.uuid} object={mesh} dispose={null} />
       ))}
+      <Suspense>{airShown && <AirArrows />}</Suspense>
     </>
   );
 }

@@ -1,10 +1,12 @@
 import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { useAir } from '../store/air-store';
 import { useSolutionStore, useViewStore } from '../store/use-store';
 import type { Insets } from './camera/fit-sight';
 import { type DrawingRoot, openDrawing } from './drawing-root';
 import { NoteMarks } from './overlay/note-marks';
 import './viewport.css';
 
+const AirNotes = lazy(() => import('./air/air-notes').then((module) => ({ default: module.AirNotes })));
 const ChainMarks = lazy(() =>
   import('./overlay/chain-marks').then((module) => ({ default: module.ChainMarks })),
 );
@@ -28,6 +30,7 @@ export function Viewport({ readOnly = false, insets }: ViewportProps) {
   const host = useRef<HTMLDivElement>(null);
   const [drawing, setDrawing] = useState<DrawingRoot>();
   const [blank, setBlank] = useState<Blank>();
+  const airShown = useAir((state) => state.shown);
   const clearance = useViewStore((state) => state.selectedClearance);
   const headline = useSolutionStore((state) => state.solution.verdict.headline);
 
@@ -64,6 +67,11 @@ export function Viewport({ readOnly = false, insets }: ViewportProps) {
     <div className="viewport">
       <div ref={host} className="viewport-host" />
       {drawing && !blank && <NoteMarks session={drawing.session} />}
+      {drawing && !blank && airShown && (
+        <Suspense>
+          <AirNotes session={drawing.session} />
+        </Suspense>
+      )}
       {drawing && !blank && clearance !== undefined && (
         <Suspense>
           <ChainMarks session={drawing.session} clearance={clearance} />

@@ -1,5 +1,6 @@
 /** The bar under the drawing: cut it, look through it, look at it from elsewhere. */
 
+import { hideAir, showAir, useAir } from '../../store/air-store';
 import { useViewStore } from '../../store/use-store';
 import { fitView, lookFrom, type StandardView, viewStore } from '../../store/view-store';
 import { SectionTool } from './section-tool';
@@ -20,6 +21,7 @@ export function ViewBar({ readOnly }: { readonly readOnly: boolean }) {
   const reserved = useViewStore((state) => state.reservedSpaces);
   const view = useViewStore((state) => state.view);
   const free = useViewStore((state) => state.freePlacement);
+  const air = useAir((state) => state.shown);
   return (
     <div className="view-bar" role="toolbar" aria-label="Drawing">
       <div className="view-group">
@@ -39,6 +41,15 @@ export function ViewBar({ readOnly }: { readonly readOnly: boolean }) {
           onClick={() => viewStore.setState({ reservedSpaces: !reserved })}
         >
           Reserved
+        </button>
+        <button
+          type="button"
+          className="button small"
+          aria-pressed={air}
+          title="Arrows for the air, an estimate"
+          onClick={() => (air ? hideAir() : showAir())}
+        >
+          Air
         </button>
         {!readOnly && (
           <button

@@ -107,7 +107,7 @@ export function LineChart(props: LineChartProps) {
         {levels.map(({ at, label }) => (
           <g key={label} className="chart-level">
             <line x1={MARGIN.left} x2={right} y1={scaleY(at)} y2={scaleY(at)} />
-            <text x={MARGIN.left + 6} y={scaleY(at) - 4}>
+            <text x={right - 6} y={scaleY(at) - 4} textAnchor="end">
               {label}
             </text>
           </g>
@@ -132,24 +132,13 @@ export function LineChart(props: LineChartProps) {
         {dots.map((dot) => (
           <g key={dot.label} className="chart-dot">
             <circle cx={scaleX(dot.x)} cy={scaleY(dot.y)} r={4.5} />
-            <DotName
-              x={scaleX(dot.x)}
-              y={scaleY(dot.y)}
-              label={dot.label}
-              leftwards={scaleX(dot.x) > (MARGIN.left + right) / 2}
-            />
+            <text x={scaleX(dot.x)} y={Math.min(scaleY(dot.y) + 20, bottom - 5)} textAnchor="middle">
+              {dot.label}
+            </text>
           </g>
         ))}
       </svg>
     </div>
-  );
-}
-
-function DotName({ x, y, label, leftwards }: ChartPoint & { label: string; leftwards: boolean }) {
-  return (
-    <text x={leftwards ? x - 9 : x + 9} y={y - 8} textAnchor={leftwards ? 'end' : 'start'}>
-      {label}
-    </text>
   );
 }
 

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { FanPoint } from '../../../../geometry';
 import { LineChart } from '../chart/line-chart';
+import { fanName } from './fan-name';
 import { FanTable } from './fan-table';
 
 interface FanCurvesProps {
@@ -15,7 +16,7 @@ export function FanCurves({ fans }: FanCurvesProps) {
   const [chosen, setChosen] = useState<string>();
   const fan = fans.find(({ stream }) => stream === chosen) ?? fans[0];
   if (!fan) return null;
-  const { at, label, share } = fan;
+  const { at, share } = fan;
   const most = Math.max(at.flow, ...fan.fan.map(({ flow }) => flow));
   const highest = Math.max(at.pressure, ...fan.fan.map(({ pressure }) => pressure), 0.1);
   const speed = `${Math.round(share * 100)} %`;
@@ -31,9 +32,9 @@ export function FanCurves({ fans }: FanCurvesProps) {
             onChange={(event) => setChosen(event.target.value)}
             aria-label="Fan shown"
           >
-            {fans.map(({ stream, label: name }, i) => (
-              <option key={stream} value={stream}>
-                {nameOf(fans, i, name)}
+            {fans.map((one) => (
+              <option key={one.stream} value={one.stream}>
+                {fanName(fans, one)}
               </option>
             ))}
           </select>
@@ -44,7 +45,7 @@ export function FanCurves({ fans }: FanCurvesProps) {
         </p>
       </figcaption>
       <LineChart
-        says={`${label} at ${speed} of top speed: the fan curve falls from ${tenth(fan.fan[0]?.pressure ?? 0)} Pa shut off to ${whole(most)} m³/h free; the system curve rises through the working point, ${meets}.`}
+        says={`${fanName(fans, fan)} at ${speed} of top speed: the fan curve falls from ${tenth(fan.fan[0]?.pressure ?? 0)} Pa shut off to ${whole(most)} m³/h free; the system curve rises through the working point, ${meets}.`}
         x={{ label: 'Flow, m³/h', from: 0, to: most, write: whole }}
         y={{ label: 'Pressure, Pa', from: 0, to: highest * 1.1, write: tenth }}
         lines={[
@@ -56,12 +57,6 @@ export function FanCurves({ fans }: FanCurvesProps) {
       <FanTable fans={fans} />
     </figure>
   );
-}
-
-function nameOf(fans: readonly FanPoint[], index: number, label: string): string {
-  const alike = fans.filter((fan) => fan.label === label);
-  if (alike.length === 1) return label;
-  return `${label}, fan ${alike.findIndex((fan) => fan === fans[index]) + 1}`;
 }
 
 /** Cut where they leave the drawing. */

@@ -1,5 +1,6 @@
 /** Fans where they work. */
 import type { FanPoint } from '../../../../geometry';
+import { fanName } from './fan-name';
 
 interface FanTableProps {
   readonly fans: readonly FanPoint[];
@@ -24,12 +25,12 @@ export function FanTable({ fans }: FanTableProps) {
         </tr>
       </thead>
       <tbody>
-        {fans.map(({ stream, label, share, at }) => (
-          <tr key={stream}>
-            <th scope="row">{label}</th>
-            <td className="number">{Math.round(share * 100)} %</td>
-            <td className="number">{at.flow.toFixed(0)}</td>
-            <td className="number">{at.pressure.toFixed(1).replace('-', '\u2212')}</td>
+        {fans.map((fan) => (
+          <tr key={fan.stream}>
+            <th scope="row">{fanName(fans, fan)}</th>
+            <td className="number">{Math.round(fan.share * 100)} %</td>
+            <td className="number">{fan.at.flow.toFixed(0)}</td>
+            <td className="number">{fan.at.pressure.toFixed(1).replace('-', '\u2212')}</td>
           </tr>
         ))}
       </tbody>

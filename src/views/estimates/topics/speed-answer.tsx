@@ -56,7 +56,7 @@ export function SpeedAnswer({ running, wish, now }: SpeedAnswerProps) {
             <tr key={share}>
               <th scope="row">{percent(share)}</th>
               <td className="number">
-                {level === undefined ? '–' : level.toFixed(0)}
+                {level === undefined ? '–' : level.toFixed(1)}
                 {wish !== undefined && level !== undefined && level > wish && <Over>over the wish</Over>}
               </td>
               {watched.map(({ part, limit }) => {
