@@ -1,7 +1,9 @@
 /** Edits the figures of a part in the plan; saved as one step of undo. */
+import { useState } from 'react';
 import type { PartSpec } from '../../../geometry';
 import { respecifyPart } from '../../store/part-actions';
 import { PartForm } from '../part-form/part-form';
+import { PasteSheetTool } from '../paste-sheet/paste-sheet-tool';
 import { FormDialog } from './form-dialog';
 
 interface EditPartDialogProps {
@@ -12,6 +14,7 @@ interface EditPartDialogProps {
 }
 
 export function EditPartDialog({ id, label, spec, onClose }: EditPartDialogProps) {
+  const [sheet, setSheet] = useState('');
   return (
     <FormDialog title={`${label} by number`} onClose={onClose}>
       {(onDirty) => (
@@ -19,6 +22,7 @@ export function EditPartDialog({ id, label, spec, onClose }: EditPartDialogProps
           kind={spec.kind}
           start={spec}
           onDirty={onDirty}
+          tools={(form) => <PasteSheetTool form={form} text={sheet} onText={setSheet} />}
           onSave={(next) => {
             respecifyPart(id, next);
             onClose();

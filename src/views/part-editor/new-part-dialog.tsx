@@ -7,6 +7,7 @@ import { useShelf } from '../../shelf/use-shelf';
 import { placePart } from '../../store/part-actions';
 import { announce } from '../../store/status-store';
 import { PartForm } from '../part-form/part-form';
+import { PasteSheetTool } from '../paste-sheet/paste-sheet-tool';
 import { FormDialog } from './form-dialog';
 
 interface NewPartDialogProps {
@@ -20,8 +21,13 @@ export function NewPartDialog({ kind: firstKind, onClose }: NewPartDialogProps) 
   const shelf = useShelf();
   const [kind, setKind] = useState(firstKind);
   const [startId, setStartId] = useState<string>();
+  const [sheet, setSheet] = useState('');
   const entries = shelf.filter((entry) => entry.spec.kind === kind);
   const start = startId === EMPTY ? undefined : (entries.find((entry) => entry.id === startId) ?? entries[0]);
+  const changeKind = (next: PartKind) => {
+    setKind(next);
+    setStartId(undefined);
+  };
   const save = (spec: PartSpec, action: string) => {
     if (action === 'place') placePart(spec);
     else
@@ -41,10 +47,7 @@ export function NewPartDialog({ kind: firstKind, onClose }: NewPartDialogProps) 
               <select
                 className="select"
                 value={kind}
-                onChange={(event) => {
-                  setKind(partKinds.find((one) => one === event.target.value) ?? kind);
-                  setStartId(undefined);
-                }}
+                onChange={(event) => changeKind(partKinds.find((one) => one === event.target.value) ?? kind)}
               >
                 {partKinds.map((one) => (
                   <option key={one} value={one}>
@@ -75,6 +78,9 @@ export function NewPartDialog({ kind: firstKind, onClose }: NewPartDialogProps) 
             start={start?.spec}
             onDirty={onDirty}
             onSave={save}
+            tools={(form) => (
+              <PasteSheetTool form={form} text={sheet} onText={setSheet} isNew onKind={changeKind} />
+            )}
           >
             <button type="submit" className="button" value="keep">
               Keep on my shelf

@@ -1,0 +1,47 @@
+/** The way into the pane from a form: a button, and what the last filling did. The pane is loaded when it is opened. */
+import { lazy, Suspense, useState } from 'react';
+import type { PartKind } from '../../../geometry';
+import type { FormHandle } from '../part-form/part-form';
+
+const PasteSheetPane = lazy(() =>
+  import('./paste-sheet-pane').then((module) => ({ default: module.PasteSheetPane })),
+);
+
+interface PasteSheetToolProps {
+  readonly form: FormHandle;
+  /** Kept outside, so that it outlives a change of kind. */
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly isNew?: boolean;
+  readonly onKind?: (kind: PartKind) => void;
+}
+
+export function PasteSheetTool({ form, text, onText, isNew = false, onKind }: PasteSheetToolProps) {
+  const [open, setOpen] = useState(text !== '');
+  const [told, setTold] = useState('');
+  return (
+    <section className="sheet-tool" aria-label="Spec sheet">
+      <div className="buttons">
+        <button type="button" className="button" aria-expanded={open} onClick={() => setOpen(!open)}>
+          Paste a spec sheet
+        </button>
+        <span role="status">{told}</span>
+      </div>
+      {open && (
+        <Suspense fallback={<p className="quiet">One moment …</p>}>
+          <PasteSheetPane
+            form={form}
+            text={text}
+            onText={onText}
+            isNew={isNew}
+            onKind={onKind}
+            onDone={(words) => {
+              setTold(words);
+              setOpen(false);
+            }}
+          />
+        </Suspense>
+      )}
+    </section>
+  );
+}
