@@ -19,11 +19,6 @@ export function translationBy(offset: Vector3): RigidTransform {
   return { rotation: identityRotation, translation: offset };
 }
 
-/** A turn about the origin, with no shift. */
-export function rotationBy(rotation: Rotation): RigidTransform {
-  return { rotation, translation: zeroVector };
-}
-
 /** `inner` first, then `outer`: transformPoint(compose(o, i), p) = transformPoint(o, transformPoint(i, p)). */
 export function compose(outer: RigidTransform, inner: RigidTransform): RigidTransform {
   return {

@@ -8,6 +8,7 @@ import {
 import type { BodyBox } from '../body';
 import { type Extent, reservedBox, type Span } from '../body-box';
 import { hasVolume } from '../extent-overlap';
+import { keptPieces } from '../kept-pieces';
 import type { BoardPiece } from './board-piece';
 import type { BoardSpec } from './fields';
 import { type BoardOutline, outlineOf } from './outline';
@@ -17,9 +18,25 @@ import { type BoardOutline, outlineOf } from './outline';
  * fill: rising above it is the fault. A `chassis clearance` box must stay free of the enclosure. Names say the area,
  * whose limit it is and the height: 'zone B, board component, 15.24 mm'.
  */
-export function componentZonesOf(spec: BoardSpec): BoardPiece {
+export function componentZonesOf({ slots, form, width, depth, thickness }: BoardSpec): BoardPiece {
+  return keptZones(slots, form, width, depth, thickness);
+}
+
+type Outlined = Pick<BoardSpec, 'form' | 'width' | 'depth' | 'thickness'>;
+
+const keptZones = keptPieces(
+  (
+    slots: BoardSpec['slots'],
+    form: Outlined['form'],
+    width: Outlined['width'],
+    depth: Outlined['depth'],
+    thickness: Outlined['thickness'],
+  ) => zonesOf(slots, { form, width, depth, thickness }),
+);
+
+function zonesOf(slots: BoardSpec['slots'], spec: Outlined): BoardPiece {
   const outline = outlineOf(spec);
-  const underCards = spec.slots.flatMap(({ position }) =>
+  const underCards = slots.flatMap(({ position }) =>
     underCardZones(position, outline.y[1]).map((zone) => ({
       ...zone,
       area: `slot ${position} ${zone.area}`,

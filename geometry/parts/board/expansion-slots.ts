@@ -4,21 +4,26 @@ import { keyNotchY, slotConnectorSection, slotConnectors } from '../../standards
 import type { BodyBox, Feature, Mount } from '../body';
 import { centredSpan, reservedBox, type Span, solidBox } from '../body-box';
 import { nominalOr } from '../dimension';
+import { keptPieces } from '../kept-pieces';
 import { patternsOfSlot, publishedSlotPlace, type SlotPlace, slotFrame } from '../slot-frame';
 import type { BoardPiece } from './board-piece';
 import type { BoardSpec } from './fields';
 
-export function expansionSlotsOf(spec: BoardSpec): BoardPiece {
-  const place = slotPlaceOf(spec);
-  const slots = spec.slots.map((slot) => expansionSlot(slot, place));
+export function expansionSlotsOf({ slots, slotPlace }: BoardSpec): BoardPiece {
+  return keptSlots(slots, slotPlace);
+}
+
+const keptSlots = keptPieces((all: BoardSpec['slots'], slotPlace: BoardSpec['slotPlace']): BoardPiece => {
+  const place = slotPlaceOf(slotPlace);
+  const slots = all.map((slot) => expansionSlot(slot, place));
   return {
     boxes: slots.flatMap((slot) => slot.boxes),
     mounts: slots.map((slot) => slot.mount),
     features: slots.map((slot) => slot.feature),
   };
-}
+});
 
-function slotPlaceOf({ slotPlace }: BoardSpec): SlotPlace {
+function slotPlaceOf(slotPlace: BoardSpec['slotPlace']): SlotPlace {
   const { seat, holeBToSlot1, holeRowToKeyNotch } = publishedSlotPlace;
   return {
     seat: nominalOr(slotPlace?.seat, seat),

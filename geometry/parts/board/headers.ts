@@ -9,6 +9,7 @@ import { clearSettingsPins } from '../../standards/board-furniture';
 import type { BodyBox, Feature } from '../body';
 import { centredSpan, type Extent, reservedBox, solidBox } from '../body-box';
 import { nominal } from '../dimension';
+import { keptPieces } from '../kept-pieces';
 import type { HeaderType } from '../patterns';
 import type { BoardPiece } from './board-piece';
 import type { BoardDirection, BoardSpec } from './fields';
@@ -41,7 +42,7 @@ const powersTheBoard: ReadonlySet<HeaderType> = new Set<HeaderType>([
 
 export function headersOf(spec: BoardSpec): BoardPiece {
   const names = headerNames(spec.headers ?? []);
-  const headers = (spec.headers ?? []).map((header, i) => oneHeader(header, names[i] ?? header.type));
+  const headers = (spec.headers ?? []).map((header, i) => keptHeader(header, names[i] ?? header.type));
   return {
     boxes: headers.flatMap((header) => header.boxes),
     features: headers.map((header) => header.feature),
@@ -97,6 +98,8 @@ function oneHeader(header: HeaderSpec, name: string): { boxes: BodyBox[]; featur
     },
   };
 }
+
+const keptHeader = keptPieces(oneHeader);
 
 /** Plug on top, its leads turning above it, fingers reaching down over it. */
 function uprightShape(header: HeaderSpec): HeaderShape {

@@ -8,6 +8,7 @@ import { m2Module, m2Socket } from '../../standards/m2-modules';
 import type { BodyBox, Feature, Mount } from '../body';
 import { centredSpan, reservedBox, type Span, solidBox } from '../body-box';
 import { nominal } from '../dimension';
+import { keptPieces } from '../kept-pieces';
 import { m2MountPattern } from '../patterns';
 import type { BoardPiece } from './board-piece';
 import type { BoardDirection, BoardSpec } from './fields';
@@ -24,7 +25,7 @@ const SOCKET_HEIGHT_MM = Math.max(...m2Socket.heights.value);
 
 export function m2SocketsOf(spec: BoardSpec): BoardPiece {
   const { thickness } = outlineOf(spec);
-  const sockets = (spec.m2 ?? []).map((m2) => oneSocket(m2, thickness));
+  const sockets = (spec.m2 ?? []).map((m2) => keptSocket(m2, thickness));
   return {
     boxes: sockets.flatMap((socket) => socket.boxes),
     mounts: sockets.map((socket) => socket.mount),
@@ -60,6 +61,8 @@ export function m2Frame(m2: M2Spec, boardThickness: number): RigidTransform {
 export function longestM2(m2: M2Spec): number {
   return Math.max(...m2.lengths);
 }
+
+const keptSocket = keptPieces(oneSocket);
 
 /** The drive's room is plug space, the room in which it is tilted in and screwed down is hand space. */
 function oneSocket(m2: M2Spec, boardThickness: number): { boxes: BodyBox[]; mount: Mount; feature: Feature } {

@@ -8,6 +8,7 @@ import { dimm, dimmSocket, soDimm } from '../../standards/memory';
 import type { BodyBox, Feature, Mount } from '../body';
 import { centredSpan, type Extent, reservedBox, type Span, solidBox } from '../body-box';
 import { nominal, nominalOr } from '../dimension';
+import { keptPieces } from '../kept-pieces';
 import { type ModuleForm, memoryMountPattern } from '../patterns';
 import type { BoardPiece } from './board-piece';
 import type { BoardSpec } from './fields';
@@ -40,17 +41,21 @@ const shapes: Readonly<Record<ModuleForm, SlotShape>> = {
 };
 
 /** Slots as boxes with end latches; small-outline modules are taken as standing upright too. */
-export function memorySlotsOf(spec: BoardSpec): BoardPiece {
-  const slots = memoryFrames(spec).map((frame, i) => memorySlot(spec.memory.form, frame, i + 1));
+export function memorySlotsOf({ memory, socket }: BoardSpec): BoardPiece {
+  return keptSlots(memory, socket);
+}
+
+const keptSlots = keptPieces((memory: BoardSpec['memory'], socket: BoardSpec['socket']): BoardPiece => {
+  const slots = memoryFrames({ memory, socket }).map((frame, i) => memorySlot(memory.form, frame, i + 1));
   return {
     boxes: slots.flatMap((slot) => slot.boxes),
     mounts: slots.map((slot) => slot.mount),
     features: slots.map((slot) => slot.feature),
   };
-}
+});
 
 /** Module frames on their seats: x along the slot, z away from the board. */
-export function memoryFrames(spec: BoardSpec): RigidTransform[] {
+export function memoryFrames(spec: Pick<BoardSpec, 'memory' | 'socket'>): RigidTransform[] {
   const { at, count, along = 'x', pitch } = spec.memory;
   const [x, y] = [nominal(at[0]), nominal(at[1])];
   const [socketX, socketY] = [nominal(spec.socket.at[0]), nominal(spec.socket.at[1])];

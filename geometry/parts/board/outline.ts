@@ -18,7 +18,7 @@ export interface BoardOutline {
  * A board keeps the shared rear top corner, so a narrower one ends earlier on the slot side. Mini-ITX alone sets its
  * holes from the slot edge at 170.18 mm (6.7 in): a board of 170.00 mm starts 0.18 mm below the corner.
  */
-export function outlineOf(spec: BoardSpec): BoardOutline {
+export function outlineOf(spec: Pick<BoardSpec, 'form' | 'width' | 'depth' | 'thickness'>): BoardOutline {
   const form = boardFormFactors[spec.form];
   const width = nominalOr(spec.width, form.alongX.value);
   const top = spec.form === 'Mini-ITX' ? MINI_ITX_SLOT_EDGE_X - width : form.topEdgeX.value;

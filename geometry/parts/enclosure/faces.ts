@@ -1,7 +1,7 @@
 /** Places on the flat faces of an enclosure, in the enclosure frame (`fields.ts`), mm. */
 import type { Bounds } from '../../space/oriented-box';
-import { rotationAbout, rotationFromAxes } from '../../space/rotation';
-import { compose, type RigidTransform, rotationBy } from '../../space/transform';
+import { multiplyRotations, type Rotation, rotationAbout, rotationFromAxes } from '../../space/rotation';
+import type { RigidTransform } from '../../space/transform';
 import { cross, negate, type Vector3 } from '../../space/vector';
 import { type Dimension, nominal, nominalOr } from '../dimension';
 import type { Face } from './fields';
@@ -76,11 +76,22 @@ export function seatFrame(layout: EnclosureLayout, place: SeatPlace, outside = f
   const plane = facePlaneOf(layout, place.face);
   const depth = outside ? -plane.thickness : nominalOr(place.inset, 0);
   const origin = pointOnFace(plane, nominal(place.at[0]), nominal(place.at[1]), depth);
-  const inwards = plane.inwards === 1 ? unitAlong(plane.axis) : negate(unitAlong(plane.axis));
-  const z = outside ? negate(inwards) : inwards;
-  const x = unitAlong(plane.first);
-  const unturned: RigidTransform = { rotation: rotationFromAxes(x, cross(z, x), z), translation: origin };
-  return compose(unturned, rotationBy(rotationAbout('z', place.turn ?? 0)));
+  const inwards = outside ? plane.inwards === -1 : plane.inwards === 1;
+  return { rotation: seatRotation(plane.axis, inwards, place.turn ?? 0), translation: origin };
+}
+
+const seatRotations = new Map<string, Rotation>();
+
+/** z along the axis (or against it), x along the first of the two others, then turned about z. */
+function seatRotation(axis: Axis, forward: boolean, turn: number): Rotation {
+  const key = `${axis} ${forward} ${turn}`;
+  const known = seatRotations.get(key);
+  if (known) return known;
+  const z = forward ? unitAlong(axis) : negate(unitAlong(axis));
+  const x = unitAlong(otherAxes[axis][0]);
+  const made = multiplyRotations(rotationFromAxes(x, cross(z, x), z), rotationAbout('z', turn));
+  seatRotations.set(key, made);
+  return made;
 }
 
 /** The point at (first, second) on a face, `depth` inwards from it. */

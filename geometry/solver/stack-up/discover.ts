@@ -2,6 +2,7 @@
 import type { PartDimension } from '../../parts/stated-dimensions/stated-dimensions';
 import { leastFacingGap } from '../../space/facing-gap';
 import type { PackedBoxes } from '../../space/packed-boxes';
+import type { Rotation } from '../../space/rotation';
 import type { Vector3 } from '../../space/vector';
 import { type ChangedPart, meets } from './changed-part';
 import { type ClearanceLegs, type Leg, makeLeg } from './clearance-legs';
@@ -35,7 +36,7 @@ export interface Discovery {
 interface StandingLeg {
   readonly leg: Leg;
   readonly gap: number;
-  readonly reach: Reach;
+  readonly reach: LegReach;
 }
 
 /** Undefined when nothing faces anything as things stand. */
@@ -46,9 +47,9 @@ export function discover(study: PlanStudy, { legs, directions }: ClearanceLegs):
   });
   const least = Math.min(...standing.map(({ gap }) => gap));
   if (least === Number.POSITIVE_INFINITY) return undefined;
-  const widest = Math.max(...standing.map(({ gap, reach }) => (gap === least ? Math.max(...reach) : 0)));
+  const widest = Math.max(...standing.map(({ gap, reach }) => (gap === least ? reach.widest : 0)));
   const mattering = standing.flatMap(({ leg, reach }) => {
-    const near = nearPairsOnly(study, leg, directions, reach, least + widest);
+    const near = nearPairsOnly(study, leg, directions, reach, least + widest + reach.widest);
     return near ? [{ leg: near, reach }] : [];
   });
   const variations = variationsOf(
@@ -64,22 +65,63 @@ export function discover(study: PlanStudy, { legs, directions }: ClearanceLegs):
 const AMPLE = 2;
 
 /** How far the boxes of a leg may wander against each other, all dimensions off at once. */
-function reachOf(study: PlanStudy, leg: Leg): Reach {
-  const reach: [number, number, number] = [0, 0, 0];
+interface LegReach {
+  /** Of any two boxes, along any axis, mm. */
+  readonly widest: number;
+  /** Of two boxes by their numbers in the scene. */
+  between(from: number, to: number): Reach;
+}
+
+type Mutable = [number, number, number];
+
+/** A dimension counts for the boxes it moves; one that moves a mount or a foot on the way counts for all. */
+function reachOf(study: PlanStudy, leg: Leg): LegReach {
+  const all: Mutable = [0, 0, 0];
+  const whole: Mutable = [0, 0, 0];
+  const own = new Map<number, Mutable>();
   for (const [part, wanted] of leg.matters) {
     const varied = study.varied(part);
-    const { rotation } = partAt(study, part).placed.pose;
+    const { pose, firstBox } = partAt(study, part).placed;
     for (const dimension of varied.dimensionsTouching(wanted)) {
-      const { shift } = varied.atBandEnd(dimension, 1);
-      for (const row of [0, 1, 2] as const) {
-        for (const column of [0, 1, 2] as const) {
-          const turn = Math.abs(rotation[3 * row + column] ?? 0);
-          if (turn > 0) reach[row] += AMPLE * turn * shift[column];
-        }
+      const change = varied.atBandEnd(dimension, 1);
+      const by = turnedShift(pose.rotation, change.shift);
+      addTo(all, by);
+      if (meets({ ...change, boxes: NO_BOXES }, wanted)) addTo(whole, by);
+      for (const box of change.boxes.keys()) {
+        const ofBox = own.get(firstBox + box) ?? [0, 0, 0];
+        addTo(ofBox, by);
+        own.set(firstBox + box, ofBox);
       }
     }
   }
-  return reach;
+  return {
+    widest: Math.max(...all),
+    between(from, to) {
+      const reach: Mutable = [...whole];
+      addTo(reach, own.get(from) ?? NO_REACH);
+      addTo(reach, own.get(to) ?? NO_REACH);
+      return reach;
+    },
+  };
+}
+
+const NO_BOXES: ReadonlyMap<number, undefined> = new Map();
+const NO_REACH: Reach = [0, 0, 0];
+
+function addTo(sum: Mutable, by: Vector3): void {
+  for (const axis of [0, 1, 2] as const) sum[axis] += by[axis];
+}
+
+/** A shift in the frame of a part, along the axes of the world. */
+function turnedShift(rotation: Rotation, shift: Vector3): Vector3 {
+  const turned: Mutable = [0, 0, 0];
+  for (const row of [0, 1, 2] as const) {
+    for (const column of [0, 1, 2] as const) {
+      const turn = Math.abs(rotation[3 * row + column] ?? 0);
+      if (turn > 0) turned[row] += AMPLE * turn * shift[column];
+    }
+  }
+  return turned;
 }
 
 /** The leg with only those boxes that may come to set the clearance; undefined when none may. */
@@ -87,14 +129,14 @@ function nearPairsOnly(
   study: PlanStudy,
   leg: Leg,
   directions: readonly Vector3[],
-  reach: Reach,
+  reach: LegReach,
   within: number,
 ): Leg | undefined {
   const from = new Set<number>();
   const to = new Set<number>();
   for (const a of leg.fromBoxes) {
     for (const b of leg.toBoxes) {
-      if (!mayFace(study.scene.packed, a, b, directions, reach, within)) continue;
+      if (!mayFace(study.scene.packed, a, b, directions, reach.between(a, b), within)) continue;
       from.add(a);
       to.add(b);
     }
@@ -124,7 +166,7 @@ function pairsOfLeg(
   leg: Leg,
   variations: readonly Variation[],
   directions: readonly Vector3[],
-  reach: Reach,
+  reach: LegReach,
 ): readonly LegPair[] {
   const bodies = legBodies(study, leg);
   const at = (part: number, change: ChangedPart): PackedBoxes | undefined => {
@@ -137,7 +179,9 @@ function pairsOfLeg(
     upper: variations.map(({ part, upper }) => at(part, upper)),
     lower: variations.map(({ part, lower }) => at(part, lower)),
   };
-  return facePairsOf(ends, directions, reach).flatMap((pair) => {
+  const numbers = [...leg.fromBoxes, ...leg.toBoxes];
+  const between = (from: number, to: number) => reach.between(numbers[from] ?? -1, numbers[to] ?? -1);
+  return facePairsOf(ends, directions, between).flatMap((pair) => {
     const along = directions[pair.direction];
     return along ? [{ ...pair, leg, along }] : [];
   });

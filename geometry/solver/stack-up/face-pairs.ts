@@ -82,7 +82,7 @@ function isNear(
   reach: Reach,
   within: number,
 ): boolean {
-  if (distance(packed, from, to, axis, forward) > within + reach[axis]) return false;
+  if (distance(packed, from, to, axis, forward) > within) return false;
   for (const across of AXES) {
     for (const up of SENSES) {
       if (across === axis && up === forward) continue;
@@ -99,12 +99,13 @@ const SENSES = [true, false] as const;
 export function facePairsOf(
   leg: LegAtEnds,
   directions: readonly Vector3[],
-  reach: Reach,
+  reachBetween: (from: number, to: number) => Reach,
 ): readonly FacePair[] {
   const { standing, fromCount } = leg;
   const pairs: FacePair[] = [];
   for (let from = 0; from < fromCount; from++) {
     for (let to = fromCount; to < standing.count; to++) {
+      const reach = reachBetween(from, to);
       directions.forEach((direction, index) => {
         const world = worldDirection(direction);
         const pair =
