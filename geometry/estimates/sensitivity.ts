@@ -1,11 +1,12 @@
 /** Which assumption matters most to an estimate, or to a plan as a whole. */
 import type { AssumptionId } from './assumptions';
 import { reachOf } from './banded';
-import type { AssumptionEffect, Estimate } from './estimate';
+import type { AssumptionEffect, Estimate, EstimateUnit } from './estimate';
 
 export interface Sensitivity {
   readonly estimate: string;
   readonly title: string;
+  readonly unit: EstimateUnit;
   /** The strongest assumption. */
   readonly effect: AssumptionEffect;
   /** Its share of the square of the band: 1 when it is the whole of it. */
@@ -14,11 +15,11 @@ export interface Sensitivity {
 
 /** The strongest assumption of every estimate that has a band. */
 export function strongestAssumptions(estimates: readonly Estimate[]): readonly Sensitivity[] {
-  return estimates.flatMap(({ id, title, assumptions }): Sensitivity[] => {
+  return estimates.flatMap(({ id, title, unit, assumptions }): Sensitivity[] => {
     const [effect] = assumptions;
     if (!effect) return [];
     const whole = assumptions.reduce((sum, one) => sum + reachOf(one) ** 2, 0);
-    return [{ estimate: id, title, effect, share: reachOf(effect) ** 2 / whole }];
+    return [{ estimate: id, title, unit, effect, share: reachOf(effect) ** 2 / whole }];
   });
 }
 

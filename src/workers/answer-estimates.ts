@@ -13,6 +13,7 @@ import {
   type Scene,
   solve,
   speedSweep,
+  strongestAssumptions,
 } from '../../geometry';
 import { droopRows } from './droop-clearances';
 import type {
@@ -38,8 +39,18 @@ export function answerEstimates({ plan, profile, today }: EstimatesRequest): Est
     power: powerRows,
     ...(running ? { running: runningRows(plan, scene, profile, running, topics) } : {}),
     droops: droopRows(plan, scene),
+    strongest: strongestAssumptions(banded.filter(({ id, part }) => isHeadline(scene, id, part))),
     ranking: assumptionRanking(banded),
   };
+}
+
+const headlines = ['power sustained', 'power wall', 'air drawn in', 'sound at the ear', 'mass'];
+
+/** Figures that a person asks for first: those at the head of the topics, processor and cards. */
+function isHeadline(scene: Scene, id: string, part: string | undefined): boolean {
+  if (headlines.includes(id)) return true;
+  const kind = scene.parts.find((one) => one.id === part)?.kind;
+  return id === `heat of ${part}` && (kind === 'processor' || kind === 'card');
 }
 
 /** Air for the drawing alone. */

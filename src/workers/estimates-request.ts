@@ -8,6 +8,7 @@ import type {
   PlanEstimates,
   Profile,
   RunningDetail,
+  Sensitivity,
   SpeedAnswer,
   SpeedPoint,
 } from '../../geometry';
@@ -67,6 +68,8 @@ export interface EstimatesAnswer extends Pick<PlanEstimates, 'topics' | 'wishes'
     readonly watched: readonly { readonly part: string; readonly label: string; readonly limit: number }[];
   };
   readonly droops: readonly DroopRow[];
+  /** The strongest assumption behind the figure at the head of each topic. */
+  readonly strongest: readonly Sensitivity[];
   /** Which assumption to measure first: share of the bands that it answers for. */
   readonly ranking: ReturnType<typeof assumptionRanking>;
 }

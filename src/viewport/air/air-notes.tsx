@@ -4,7 +4,7 @@ import { type Load, loads } from '../../../geometry';
 import { hideAir, showAir, useAir } from '../../store/air-store';
 import { useViewStore } from '../../store/use-store';
 import { projectPoint } from '../camera/sight';
-import { type LabelWish, placeLabels } from '../overlay/place-labels';
+import { type LabelWish, placeLabels, type Rectangle } from '../overlay/place-labels';
 import type { ViewportSession } from '../viewport-session';
 import { type AirLabel, airLabels } from './air-labels';
 import { shownArrows } from './arrow-layer';
@@ -64,7 +64,6 @@ export function AirNotes({ session }: { readonly session: ViewportSession }) {
           <>
             <Scale coldest={picture.coldest} warmest={picture.warmest} />
             <Sizes largest={picture.largestFlow} />
-            <p className="quiet">An estimate. The sheet of estimates lists every fan and opening.</p>
           </>
         )}
       </section>
@@ -77,7 +76,7 @@ function KeyHead() {
   return (
     <div className="air-key-head">
       <label>
-        <span>Air, at</span>
+        <span>Air</span>
         <select
           className="select"
           value={profile.load}
@@ -127,7 +126,7 @@ function Scale({ coldest, warmest }: { readonly coldest: number; readonly warmes
 /** Two arrows to read the others by. */
 function Sizes({ largest }: { readonly largest: number }) {
   return (
-    <ul className="air-sizes">
+    <ul className="air-sizes" aria-label="Flow by the size of an arrow, an estimate">
       {[1, 0.15].map((share) => (
         <li key={share}>
           <svg viewBox="-30 -9 60 18" aria-hidden="true">
@@ -139,6 +138,7 @@ function Sizes({ largest }: { readonly largest: number }) {
           {(largest * share).toFixed(0)} m³/h
         </li>
       ))}
+      <li className="quiet">estimate</li>
     </ul>
   );
 }
@@ -174,11 +174,20 @@ function layOut(
     width: screen.width - insets.left - insets.right,
     height: screen.height - insets.top - insets.bottom,
   };
-  const taken = key
-    ? [{ left: key.offsetLeft, top: key.offsetTop, width: key.offsetWidth, height: key.offsetHeight }]
-    : [];
+  const taken = key ? [key, ...otherPlates(key)].map((element) => placeIn(session, element)) : [];
   placeLabels(wishes, room, taken).forEach(({ left, top }, i) => {
     const plate = placed[i]?.plate;
     if (plate) plate.style.transform = `translate(${Math.round(left)}px, ${Math.round(top)}px)`;
   });
+}
+
+/** What else is written over the drawing. */
+function otherPlates(key: HTMLElement): readonly Element[] {
+  return [...(key.parentElement?.querySelectorAll('.viewport-plate:not([hidden])') ?? [])];
+}
+
+function placeIn(session: ViewportSession, element: Element): Rectangle {
+  const { left, top } = session.canvas.getBoundingClientRect();
+  const place = element.getBoundingClientRect();
+  return { left: place.left - left, top: place.top - top, width: place.width, height: place.height };
 }

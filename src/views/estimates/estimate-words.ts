@@ -78,17 +78,23 @@ export function inputText({ name, value, unit, source, note }: EstimateInput, cu
   return `${name}: ${value}${unitPart}, ${sourceWords[source]}${told}`;
 }
 
+/** '−12 W' or '+15 W' */
+function changeText(change: number, unit: EstimateUnit, currency: string): string {
+  return `${change < 0 ? '' : '+'}${writeValue(change, unit)}${unitName(unit, currency)}`;
+}
+
 /** 'at its lowest −12 W, at its highest +15 W' */
 export function effectText(
   { atLow, atHigh }: AssumptionEffect,
   unit: EstimateUnit,
   currency: string,
 ): string {
-  const signed = (change: number) => {
-    const text = writeValue(change, unit);
-    return `${change < 0 ? '' : '+'}${text}${unitName(unit, currency)}`;
-  };
-  return `at its lowest ${signed(atLow)}, at its highest ${signed(atHigh)}`;
+  return `at its lowest ${changeText(atLow, unit, currency)}, at its highest ${changeText(atHigh, unit, currency)}`;
+}
+
+/** '−12 W, +15 W' */
+export function endsText({ atLow, atHigh }: AssumptionEffect, unit: EstimateUnit): string {
+  return `${changeText(atLow, unit, '')}, ${changeText(atHigh, unit, '')}`;
 }
 
 /** The line of a topic; where the machine cannot be run, the reason that air gives holds for heat and sound too. */

@@ -6,7 +6,7 @@ import { keepUnits } from '../../ui/numbers';
 import type { EstimatesAnswer } from '../../workers/estimates-request';
 import { topicLine, wishesLine } from './estimate-words';
 import { FigureDetails } from './figure-details';
-import { RankingTable } from './topics/ranking-table';
+import { RankingTable, StrongestTable } from './topics/ranking-table';
 import { type TopicId, TopicPictures } from './topics/topic-pictures';
 import { WishList } from './topics/wish-list';
 
@@ -25,7 +25,7 @@ const TOPICS: readonly (readonly [topic: TopicId, name: string])[] = [
 ];
 
 export function EstimatesSheet({ answer, plan }: EstimatesSheetProps) {
-  const { topics, wishes, refused, currency, ranking } = answer;
+  const { topics, wishes, refused, currency, ranking, strongest } = answer;
   return (
     <>
       {refused.length > 0 && (
@@ -65,6 +65,7 @@ export function EstimatesSheet({ answer, plan }: EstimatesSheetProps) {
           line="What is assumed, and which assumption matters most: the first to measure."
           mark={undefined}
         >
+          <StrongestTable strongest={strongest} />
           <RankingTable ranking={ranking} />
         </TopicRow>
       </div>

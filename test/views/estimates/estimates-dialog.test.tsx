@@ -32,7 +32,7 @@ test('shows a line a topic, every known figure as an estimate, and other figures
   openPlan('demo', demo);
   await render(<EstimatesDialog onClose={() => undefined} />);
   await settled('Game');
-  expect(topicsOnScreen()).toHaveLength(7);
+  expect(topicsOnScreen()).toHaveLength(8);
   expect(lineOf('Power')).toContain('an estimate');
   const figures = [...document.querySelectorAll('.estimates-figure > summary')];
   expect(figures.length).toBeGreaterThan(20);
