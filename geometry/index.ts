@@ -34,7 +34,7 @@ export type { BreathingSpace } from './estimates/running/breathing-space';
 export { type FanChange, fanChanges } from './estimates/running/fan-changes';
 export type { FanPoint } from './estimates/running/fan-points';
 export { fanSpeedFor, type SpeedAnswer, type SpeedPoint, speedSweep } from './estimates/running/fan-speed';
-export { assumptionRanking, type Sensitivity } from './estimates/sensitivity';
+export { assumptionRanking, type Sensitivity, strongestAssumptions } from './estimates/sensitivity';
 export type { SoundSource } from './estimates/sound/sources';
 export type {
   Adjustment,
