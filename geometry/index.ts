@@ -87,6 +87,7 @@ export {
   briefSchema,
   type FreePlacement,
   isSeated,
+  type LeadWish,
   type Placement,
   type Plan,
   type PlanPart,
@@ -106,6 +107,7 @@ export { guessKind } from './sheet-text/guess-kind';
 export { readSheetText } from './sheet-text/read-sheet-text';
 export type { ReadValue, SheetQuestion, SheetReading, TextSpan } from './sheet-text/reading';
 export { type InsertionPath, pathOfUnit, poseOnPath } from './solver/assembly/insertion-path';
+export { type LeadWaypoint, leadWaypoints } from './solver/assembly/leads/lead-waypoints';
 export {
   type ChannelFill,
   type LeadOptions,
@@ -168,7 +170,14 @@ export {
 } from './space/oriented-box';
 export { overlapPolyhedron, type Polyhedron } from './space/overlap-polyhedron';
 export { rotationAbout } from './space/rotation';
-export { compose, invert, type RigidTransform, transformDirection, transformPoint } from './space/transform';
+export {
+  compose,
+  identityTransform,
+  invert,
+  type RigidTransform,
+  transformDirection,
+  transformPoint,
+} from './space/transform';
 export {
   add,
   cross,

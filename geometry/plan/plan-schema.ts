@@ -126,6 +126,13 @@ export const cameraSchema = z.strictObject({
   target: pointSchema,
 });
 
+/** What a person says of a lead: points it is led through, in the world, in order; its measured length, mm. */
+export const leadWishSchema = z.strictObject({
+  through: z.array(pointSchema).max(6).optional(),
+  length: z.number().min(20).max(3000).optional(),
+});
+export type LeadWish = z.infer<typeof leadWishSchema>;
+
 export const planSchema = z.strictObject({
   format: z.literal(PLAN_FORMAT),
   name: z.string().trim().min(1).max(120),
@@ -138,6 +145,11 @@ export const planSchema = z.strictObject({
   gaps: z.record(z.string().min(1).max(60), z.number().min(0).max(200)).optional(),
   prices: z.record(partIdSchema, priceSchema).optional(),
   quote: quoteSchema.optional(),
+  /** By lead: 'main 24-pin', 'fan cooler'. */
+  leads: z
+    .record(z.string().min(1).max(80), leadWishSchema)
+    .refine((leads) => Object.keys(leads).length <= MOST_PARTS, { error: `more than ${MOST_PARTS} leads` })
+    .optional(),
   notes: text(10_000).optional(),
   cameras: z.array(cameraSchema).max(20).optional(),
 });

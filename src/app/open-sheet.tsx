@@ -1,6 +1,7 @@
 /** The sheet over the plan, whichever is open; none is loaded before it is asked for. */
 import { lazy, Suspense } from 'react';
 import { closeSheet, useOpenSheet } from '../store/sheet-store';
+import { stepPicturePort } from './step-picture-port';
 
 const AssemblyDialog = lazy(() =>
   import('../views/assembly-sheet/assembly-dialog').then((module) => ({ default: module.AssemblyDialog })),
@@ -28,7 +29,7 @@ export function OpenSheet() {
       {open === 'measure list' && <MeasureListDialog onClose={closeSheet} />}
       {open === 'wanted gaps' && <WantedGapsDialog onClose={closeSheet} />}
       {open === 'estimates' && <EstimatesDialog onClose={closeSheet} />}
-      {open === 'assembly sheet' && <AssemblyDialog onClose={closeSheet} />}
+      {open === 'assembly sheet' && <AssemblyDialog onClose={closeSheet} drawSteps={stepPicturePort} />}
     </Suspense>
   );
 }

@@ -29,6 +29,8 @@ export interface Stage {
     | { readonly points: readonly [Vector3, Vector3]; readonly figure: string; readonly word: string }
     | undefined;
   readonly meets: boolean;
+  /** How pale what is there already is drawn, 0 to 1; 0 when absent. */
+  readonly pale?: number;
   /** Where the moving parts begin, to fit the picture. */
   readonly start: RigidTransform;
 }

@@ -47,6 +47,17 @@ export function readPalette(host: HTMLElement): Palette {
   return palette;
 }
 
+/** The colours of the light sheet, whichever the page shows. */
+export function readLightPalette(host: HTMLElement): Palette {
+  const { dataset } = document.documentElement;
+  const before = dataset.sheet;
+  dataset.sheet = 'light';
+  const palette = readPalette(host);
+  if (before === undefined) delete dataset.sheet;
+  else dataset.sheet = before;
+  return palette;
+}
+
 /** 'rgb(29, 42, 51)', 'rgb(29 42 51 / 1)' or '#1d2a33'; undefined for anything else. */
 export function parseComputedColour(text: string): Rgb | undefined {
   const hex = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i.exec(text);

@@ -81,12 +81,13 @@ export class SheetLayers {
     this.pointed.setColour(palette.selection, palette.paper);
   }
 
-  private showStage(stage: Stage): void {
+  /** The machine with what is absent left out; what moves stands at its seat. */
+  showStage(stage: Stage): void {
     const parts = stagedParts(stage.scene, stage.units);
     const fixed = new Set(parts.flatMap(({ id, neverMoves }) => (neverMoves ? [id] : [])));
     this.uniforms.setParts({ parts }, (id) => ({
       emphasis: stage.moving.has(id) ? 2 : 0,
-      faded: 0,
+      faded: stage.moving.has(id) ? 0 : (stage.pale ?? 0),
       hidden: stage.absent.has(id) || (fixed.has(id) && !stage.enclosure),
     }));
     this.machine.update({ parts });

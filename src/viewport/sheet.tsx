@@ -2,14 +2,15 @@
 import { AdaptiveDpr } from '@react-three/drei/core/AdaptiveDpr';
 import { useFrame, useThree } from '@react-three/fiber';
 import { lazy, Suspense, useEffect, useMemo } from 'react';
-import { boundsOfBoxes, type Scene, transformBox } from '../../geometry';
+import { boundsOfBoxes, type Scene } from '../../geometry';
 import { useAir } from '../store/air-store';
 import { solutionStore } from '../store/solution-store';
-import { type Stage, stageStore } from '../store/stage-store';
+import { stageStore } from '../store/stage-store';
 import { viewStore } from '../store/view-store';
 import { SightCamera } from './camera/camera-from-sight';
 import { readPalette, watchTheme } from './palette';
 import { SheetLayers } from './sheet-layers';
+import { stageBounds } from './stage/stage-bounds';
 import type { ViewportSession } from './viewport-session';
 
 const AirArrows = lazy(() => import('./air/air-arrows').then((module) => ({ default: module.AirArrows })));
@@ -94,21 +95,4 @@ function followStores(session: ViewportSession, layers: SheetLayers, invalidate:
 
 function machineBounds(scene: Scene) {
   return boundsOfBoxes(scene.boxes.filter(({ body }) => body.role === 'solid').map(({ box }) => box));
-}
-
-/** What is there, and what moves at both ends of its way. */
-function stageBounds({ scene, units, absent, moving, enclosure, start }: Stage) {
-  const boxesOf = (staged: readonly { readonly part: string; readonly boxes: readonly number[] }[]) =>
-    staged.flatMap(({ part, boxes }) => {
-      const first = scene.parts[scene.indexById.get(part) ?? -1]?.firstBox ?? 0;
-      return boxes.flatMap((box) => scene.boxes[first + box]?.box ?? []);
-    });
-  const there = boxesOf(units.filter(({ id }) => !absent.has(id)));
-  const outside = boxesOf(units.filter(({ id }) => moving.has(id))).map((box) => transformBox(start, box));
-  const walls = enclosure
-    ? scene.boxes.flatMap(({ body, box, part }) =>
-        body.role === 'solid' && !body.removable && scene.parts[part]?.kind === 'enclosure' ? [box] : [],
-      )
-    : [];
-  return boundsOfBoxes([...there, ...outside, ...walls]);
 }

@@ -2,6 +2,8 @@
 import {
   buildMachine,
   type InsertionPath,
+  type LeadOptions,
+  leadWaypoints,
   type Machine,
   orderOfMachine,
   type Plan,
@@ -54,7 +56,7 @@ export function answerAssembly(
   // An order tells of its search in the upper half, below which the building of the machine is told.
   const order = orderOfMachine(machine, { onProgress: (share) => tell('order')(2 * share - 1) });
   tell('leads')(0);
-  const leads = routeLeads(machine.scene, { onProgress: tell('leads') });
+  const leads = routeLeads(machine.scene, { ...wishesFor(plan), onProgress: tell('leads') });
   tell('service')(0);
   const service = serviceOfMachine(machine, { onProgress: tell('service') });
   return {
@@ -76,9 +78,21 @@ export function answerAssembly(
       }),
     ),
     units: outlinesOf(machine),
+    waypoints: leadWaypoints(machine.scene),
     service,
     ...(order.stuck ? { knot: order.stuck } : {}),
     unitNames: Object.fromEntries(machine.units.map(({ id, name }) => [id, name])),
+  };
+}
+
+/** What the plan says of its leads, as routing asks for it. */
+function wishesFor(plan: Plan): Pick<LeadOptions, 'pins' | 'lengths'> {
+  const said = Object.entries(plan.leads ?? {});
+  return {
+    pins: Object.fromEntries(said.flatMap(([id, { through }]) => (through ? [[id, through]] : []))),
+    lengths: Object.fromEntries(
+      said.flatMap(([id, { length }]) => (length === undefined ? [] : [[id, length]])),
+    ),
   };
 }
 

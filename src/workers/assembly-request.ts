@@ -1,5 +1,13 @@
 /** What crosses to the worker that finds how a plan is put together, and what comes back; all of it plain data. */
-import type { AssemblySheet, InsertionPath, KnotReport, Motion, Plan, ServiceEntry } from '../../geometry';
+import type {
+  AssemblySheet,
+  InsertionPath,
+  KnotReport,
+  LeadWaypoint,
+  Motion,
+  Plan,
+  ServiceEntry,
+} from '../../geometry';
 
 export type AssemblyPhase = 'machine' | 'order' | 'leads' | 'service';
 
@@ -45,6 +53,8 @@ export interface AssemblyAnswer {
   /** One for each step of the sheet, in its order. */
   readonly subjects: readonly StepSubject[];
   readonly units: readonly UnitOutline[];
+  /** Places a lead can be pinned to. */
+  readonly waypoints: readonly LeadWaypoint[];
   readonly service: readonly ServiceEntry[];
   /** When the plan cannot be built. */
   readonly knot?: KnotReport;

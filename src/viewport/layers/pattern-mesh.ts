@@ -72,6 +72,13 @@ export class PatternMesh extends Mesh<BufferGeometry, ShaderMaterial> {
     this.material.uniforms.ground?.value.set(...ground);
   }
 
+  /** Strength of the tint, 0 to 1, between the lines of the pattern and on them alike. */
+  setStrength(strength: number): void {
+    const { fillAlpha, lineAlpha } = this.material.uniforms;
+    if (fillAlpha) fillAlpha.value = strength;
+    if (lineAlpha) lineAlpha.value = strength;
+  }
+
   setAreas(areas: readonly Area[]): void {
     const positions: number[] = [];
     const kinds: number[] = [];

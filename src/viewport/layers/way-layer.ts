@@ -6,8 +6,12 @@ import { PatternMesh } from './pattern-mesh';
 import type { SheetUniforms } from './sheet-uniforms';
 import { WorldStrokes } from './world-strokes';
 
-/** More boxes than this make a thicket of lines: then only the larger ones are outlined. */
-const MOST_OUTLINES = 12;
+/** Boxes smaller than this share of the largest are not drawn. */
+const BULKY = 0.2;
+/** Outlines of a turn beyond this run into one another. */
+const MOST_OUTLINES = 9;
+/** How strongly all faces that lie over one another cover together. */
+const COVER = 0.34;
 
 /** What a part sweeps on its way: a breath of colour, and outlines dashed as what is imagined; and where it is tight. */
 export class WayLayer {
@@ -37,11 +41,13 @@ export class WayLayer {
   update(stage: Stage | undefined): void {
     if (stage === this.drawn) return;
     this.drawn = stage;
-    const boxes = stage?.swept ?? [];
+    const boxes = bulky(stage?.swept ?? []);
+    // Two faces of every box lie over one another, so each may cover only its share.
+    this.faces.setStrength(Math.max(0.005, COVER / (2 * Math.max(1, boxes.length))));
     this.faces.setAreas(
       boxes.flatMap((box) => boxPolygons(box).map((polygon) => ({ polygon, pattern: 'plain' as const }))),
     );
-    this.outline.set(largest(boxes).flatMap(boxEdges), 8);
+    this.outline.set(spread(boxes, MOST_OUTLINES).flatMap(boxEdges), 8);
     this.mark.set(stage?.mark ? [stage.mark.points, ...crossAt(stage.mark.points[1])] : [], 22);
     this.tint();
   }
@@ -67,10 +73,20 @@ export class WayLayer {
   }
 }
 
-function largest(boxes: readonly OrientedBox[]): readonly OrientedBox[] {
-  if (boxes.length <= MOST_OUTLINES) return boxes;
-  const size = ({ half }: OrientedBox) => half[0] * half[1] + half[1] * half[2] + half[2] * half[0];
-  return [...boxes].sort((a, b) => size(b) - size(a)).slice(0, MOST_OUTLINES);
+/** The boxes that give the body its shape; brackets, plugs and rails would only make a thicket of lines. */
+function bulky(boxes: readonly OrientedBox[]): readonly OrientedBox[] {
+  const size = ({ half }: OrientedBox) => half[0] * half[1] * half[2];
+  const most = Math.max(0, ...boxes.map(size));
+  return boxes.filter((box) => size(box) >= most * BULKY);
+}
+
+/** So many of a list, evenly spread, the first and the last among them. */
+function spread(boxes: readonly OrientedBox[], most: number): readonly OrientedBox[] {
+  if (boxes.length <= most) return boxes;
+  return Array.from(
+    { length: most },
+    (_, k) => boxes[Math.round((k * (boxes.length - 1)) / (most - 1))],
+  ).filter((box) => box !== undefined);
 }
 
 /** A small cross in space, so that a place without extent is seen. */

@@ -1,10 +1,12 @@
 /** The assembly sheet over the page: found beside it, with progress, to be stopped, ticked and printed. */
+import type { StepPicturePort } from '../../store/step-pictures';
 import { usePlanStore, useSolutionStore } from '../../store/use-store';
 import { Dialog } from '../../ui/dialog';
 import type { AssemblyPhase } from '../../workers/assembly-request';
 import { SheetPage } from './sheet-page';
 import { useStepTicks } from './step-ticks';
 import { type AssemblyState, useAssembly } from './use-assembly';
+import { useStepPictures } from './use-step-pictures';
 import './assembly-sheet.css';
 
 const PHASES: Readonly<Record<AssemblyPhase, string>> = {
@@ -14,16 +16,30 @@ const PHASES: Readonly<Record<AssemblyPhase, string>> = {
   service: 'Taking out each part…',
 };
 
-export function AssemblyDialog({ onClose }: { readonly onClose: () => void }) {
+interface AssemblyDialogProps {
+  readonly onClose: () => void;
+  /** Draws the steps; without it the sheet has no pictures. */
+  readonly drawSteps?: StepPicturePort;
+}
+
+export function AssemblyDialog({ onClose, drawSteps }: AssemblyDialogProps) {
   const plan = useSolutionStore(({ plan }) => plan);
+  const scene = useSolutionStore(({ scene }) => scene);
   const planId = usePlanStore(({ planId }) => planId);
   const { state, stop, askAgain } = useAssembly(plan);
   const { ticks, tick, clear } = useStepTicks(planId);
+  const shown = useStepPictures(scene, state.kind === 'done' ? state.answer : undefined, drawSteps);
   return (
     <Dialog title="Assembly sheet" onClose={onClose} wide>
       <div className="dialog-body assembly" aria-busy={state.kind === 'working'}>
         {state.kind === 'done' ? (
-          <SheetPage answer={state.answer} ticks={ticks} onTick={tick} onShow={onClose} />
+          <SheetPage
+            answer={state.answer}
+            ticks={ticks}
+            pictures={shown.pictures}
+            onTick={tick}
+            onShow={onClose}
+          />
         ) : (
           <Unfinished state={state} />
         )}
@@ -41,10 +57,15 @@ export function AssemblyDialog({ onClose }: { readonly onClose: () => void }) {
         )}
         {state.kind === 'done' && (
           <>
+            {shown.drawing && (
+              <span className="quiet assembly-drawing" role="status">
+                Drawing the steps, {shown.pictures.size} of {shown.wanted}…
+              </span>
+            )}
             <button type="button" className="button plain" disabled={ticks.size === 0} onClick={clear}>
               Clear the ticks
             </button>
-            <button type="button" className="button" onClick={() => window.print()}>
+            <button type="button" className="button" disabled={shown.drawing} onClick={() => window.print()}>
               Print
             </button>
           </>

@@ -1,4 +1,5 @@
 /** The whole sheet, in the order in which it is read: cautions, what holds it up, steps, lists, service. */
+import { playPart } from '../../store/way-in-store';
 import type { AssemblyAnswer } from '../../workers/assembly-request';
 import { LeadTable } from './lead-table';
 import { ScrewList, ServiceTable, ToolList } from './sheet-lists';
@@ -9,8 +10,10 @@ interface SheetPageProps {
   readonly answer: AssemblyAnswer;
   /** Keys of the steps that are done. */
   readonly ticks: ReadonlySet<string>;
+  /** Addresses of the pictures there are, by key of the step. */
+  readonly pictures?: ReadonlyMap<string, string>;
   readonly onTick: (step: string, done: boolean) => void;
-  /** Called once a part has been selected, to make room for the drawing. */
+  /** Called once a part has been selected or is played, to make room for the drawing. */
   readonly onShow: () => void;
 }
 
@@ -18,7 +21,7 @@ interface SheetPageProps {
 const WHATEVER_THE_PLAN =
   'Glass is laid flat on a soft cloth, what is heavy is lifted by two, and coolant is handled by its safety sheet and kept off boards.';
 
-export function SheetPage({ answer, ticks, onTick, onShow }: SheetPageProps) {
+export function SheetPage({ answer, ticks, pictures, onTick, onShow }: SheetPageProps) {
   const { sheet, subjects, service, knot, unitNames } = answer;
   const done = subjects.filter(({ key }) => ticks.has(key)).length;
   return (
@@ -33,7 +36,17 @@ export function SheetPage({ answer, ticks, onTick, onShow }: SheetPageProps) {
           ))}
         </ul>
       </Section>
-      {!sheet.buildable && <KnotSection problem={sheet.problem} knot={knot} unitNames={unitNames} />}
+      {!sheet.buildable && (
+        <KnotSection
+          problem={sheet.problem}
+          knot={knot}
+          unitNames={unitNames}
+          onPlay={(unit) => {
+            playPart(unit);
+            onShow();
+          }}
+        />
+      )}
       <Section title="Steps">
         {sheet.steps.length === 0 ? (
           <p>There is nothing to put in.</p>
@@ -52,6 +65,7 @@ export function SheetPage({ answer, ticks, onTick, onShow }: SheetPageProps) {
                   step={step}
                   part={subject.part}
                   subject={subject.key}
+                  picture={pictures?.get(subject.key)}
                   done={ticks.has(subject.key)}
                   onTick={(ticked) => onTick(subject.key, ticked)}
                   onShow={onShow}
@@ -72,7 +86,7 @@ export function SheetPage({ answer, ticks, onTick, onShow }: SheetPageProps) {
       )}
       <ScrewList screws={sheet.screwList} />
       <ToolList tools={sheet.toolList} />
-      <LeadTable plan={sheet.leadList} />
+      <LeadTable plan={sheet.leadList} waypoints={answer.waypoints} />
       <ServiceTable service={service} unitNames={unitNames} />
     </>
   );

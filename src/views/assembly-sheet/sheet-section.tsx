@@ -24,9 +24,11 @@ interface KnotSectionProps {
   readonly problem: string | undefined;
   readonly knot: KnotReport | undefined;
   readonly unitNames: Readonly<Record<string, string>>;
+  /** Called with a unit of the knot, to see in the drawing what it meets. */
+  readonly onPlay: (unit: string) => void;
 }
 
-export function KnotSection({ problem, knot, unitNames }: KnotSectionProps) {
+export function KnotSection({ problem, knot, unitNames, onPlay }: KnotSectionProps) {
   const named = (units: readonly string[]) => inWords(units.map((unit) => unitNames[unit] ?? unit));
   return (
     <Section title="This plan cannot be put together">
@@ -41,11 +43,19 @@ export function KnotSection({ problem, knot, unitNames }: KnotSectionProps) {
                 <li key={pair}>{pair}</li>
               ))}
             </ul>
+            <div className="buttons">
+              {units.map((unit) => (
+                <button key={unit} type="button" className="button small" onClick={() => onPlay(unit)}>
+                  How far {unitNames[unit] ?? unit} comes
+                </button>
+              ))}
+            </div>
           </div>
         ))
       )}
-      {knot !== undefined && knot.freeing.length > 0 && (
+      {knot !== undefined && (knot.freeing.length > 0 || knot.openings.length > 0) && (
         <p>
+          <strong>The way out.</strong> {knot.openings.join(' ')}{' '}
           {knot.freeing.map((units) => `Without ${named(units)} the rest goes together.`).join(' ')} Change it
           or move it, and ask again.
         </p>

@@ -11,12 +11,14 @@ interface SheetStepItemProps {
   readonly part: string;
   /** Its key, by which its way is played. */
   readonly subject: string;
+  /** Address of its picture, once there is one. */
+  readonly picture?: string | undefined;
   readonly done: boolean;
   readonly onTick: (done: boolean) => void;
   readonly onShow: () => void;
 }
 
-export function SheetStepItem({ step, part, subject, done, onTick, onShow }: SheetStepItemProps) {
+export function SheetStepItem({ step, part, subject, picture, done, onTick, onShow }: SheetStepItemProps) {
   useEffect(() => () => hoverPart(undefined), []);
   const { number, title, how, place, screws, tools, reasons, checks, cautions } = step;
   return (
@@ -56,12 +58,19 @@ export function SheetStepItem({ step, part, subject, done, onTick, onShow }: She
           Show
         </button>
       </div>
-      {how !== '' && <p>{upperFirst(`${how}; ${place}`)}.</p>}
-      {cautions.length > 0 && <Lines label="Caution" lines={cautions} />}
-      {screws.length > 0 && <Lines label="Screws" lines={screws.map(screwWords)} />}
-      {tools.length > 0 && <Lines label="Tools" lines={tools} />}
-      {reasons.length > 0 && <Lines label="Why now" lines={reasons} />}
-      {checks.length > 0 && <Lines label="Check" lines={checks} />}
+      <div className="assembly-step-body">
+        <div className="assembly-step-words">
+          {how !== '' && <p>{upperFirst(place === '' ? how : `${how}; ${place}`)}.</p>}
+          {cautions.length > 0 && <Lines label="Caution" lines={cautions} />}
+          {screws.length > 0 && <Lines label="Screws" lines={screws.map(screwWords)} />}
+          {tools.length > 0 && <Lines label="Tools" lines={tools} />}
+          {reasons.length > 0 && <Lines label="Why now" lines={reasons} />}
+          {checks.length > 0 && <Lines label="Check" lines={checks} />}
+        </div>
+        {picture && (
+          <img className="assembly-picture" src={picture} width={400} height={300} alt={`${title}: ${how}`} />
+        )}
+      </div>
     </li>
   );
 }

@@ -17,19 +17,23 @@ export function screwWords({ count, thread, tightness }: StepScrew): string {
 }
 
 /** A lead was routed when there is a line for it; without one its needed length says nothing. */
-export function isRouted({ points }: RoutedLead): boolean {
+export function isRouted({ points }: Pick<RoutedLead, 'points'>): boolean {
   return points.length > 0;
 }
 
 export function spareWords(lead: RoutedLead): string {
   if (!isRouted(lead)) return 'no way found';
-  return lead.spare < 0 ? `${(-lead.spare).toFixed(0)} too short` : lead.spare.toFixed(0);
+  return lead.spare < 0 ? `▲ ${(-lead.spare).toFixed(0)} too short` : lead.spare.toFixed(0);
 }
 
 /** What else is to be known of a lead, in a few words; empty when nothing is. */
 export function leadRemarks(lead: RoutedLead): string {
   const corners = lead.tight.length;
   const remarks = [
+    ...(lead.pins.length > 0
+      ? [`pinned in ${lead.pins.length} ${lead.pins.length === 1 ? 'place' : 'places'}`]
+      : []),
+    ...(lead.measured ? ['length measured'] : []),
     ...(lead.behindTray ? ['behind the tray'] : []),
     ...(lead.crossesFans.length > 0 ? ['crosses the air of a fan'] : []),
     ...(corners > 0 ? [`bends tighter than ${lead.bendRadius.toFixed(0)} mm ${timesWords(corners)}`] : []),

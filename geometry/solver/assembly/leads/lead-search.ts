@@ -61,6 +61,7 @@ export function searchLead(
   grid: LeadGrid,
   goal: LeadGoal,
   scratch: LeadScratch,
+  pressed = PRESSED,
 ): readonly Vector3[] | undefined {
   const [nx, ny, nz] = grid.size;
   const { field, weight } = grid;
@@ -77,7 +78,7 @@ export function searchLead(
     if (goal.leaves && dot(directions26[d] ?? [0, 0, 0], goal.leaves) < COSINE_45) continue;
     cost[startIndex * 26 + d] = 0;
     parent[startIndex * 26 + d] = -1;
-    open.push(startIndex * 26 + d, PRESSED * octile(sx - ex, sy - ey, sz - ez));
+    open.push(startIndex * 26 + d, pressed * octile(sx - ex, sy - ey, sz - ez));
   }
   const mayArrive = directions26.map((d) => !goal.arrives || dot(d, goal.arrives) >= COSINE_45);
   for (let state = open.pop(); state !== undefined; state = open.pop()) {
@@ -106,7 +107,7 @@ export function searchLead(
       if (reached >= (cost[key] ?? 0) - 1e-4) continue;
       cost[key] = reached;
       parent[key] = state;
-      open.push(key, reached + PRESSED * octile(px - ex, py - ey, pz - ez));
+      open.push(key, reached + pressed * octile(px - ex, py - ey, pz - ez));
     }
   }
   return undefined;

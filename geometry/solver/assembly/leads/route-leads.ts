@@ -2,8 +2,8 @@
 import type { Scene } from '../../../plan/scene';
 import { type Bounds, boundsOfBoxes, type OrientedBox } from '../../../space/oriented-box';
 import { PackedBoxes } from '../../../space/packed-boxes';
-import { interiorsOverlap, separateBoxes } from '../../../space/separation';
-import { add, distance, scale, type Vector3 } from '../../../space/vector';
+import { separateBoxes } from '../../../space/separation';
+import { distance, type Vector3 } from '../../../space/vector';
 import { breathingSpace } from '../../../standards/assembly-practice';
 import {
   type LeadBuildName,
@@ -17,9 +17,10 @@ import {
 import { type LeadKind, type NeededLead, neededLeads } from '../machine/needed-leads';
 import { barOf, frameAlong } from '../reach/use-volume';
 import { roundedLength, type TightCorner } from './bend-lengths';
-import { type LeadPoint, leadPoint } from './lead-ends';
-import { LEAD_CELL_MM, type LeadGrid, leadGrid, weighCells } from './lead-grid';
-import { heading, type LeadScratch, leadScratch, pullTaut, searchLead } from './lead-search';
+import { leadPoint } from './lead-ends';
+import { LEAD_CELL_MM, leadGrid, weighCells } from './lead-grid';
+import { type FreeRoom, routeThrough } from './lead-line';
+import { heading, leadScratch } from './lead-search';
 
 export interface RoutedLead {
   readonly id: string;
@@ -38,6 +39,12 @@ export interface RoutedLead {
   readonly available: number;
   /** Available less needed; negative is too short. */
   readonly spare: number;
+  /** What it would need without its pins, when it has some. */
+  readonly unpinned?: number;
+  /** Points a person has pinned, in order. */
+  readonly pins: readonly Vector3[];
+  /** Whether the available length was measured, not taken from the usual ones. */
+  readonly measured: boolean;
   readonly tight: readonly TightCorner[];
   /** Ids of parts whose fan it runs across or too near. */
   readonly crossesFans: readonly string[];
@@ -72,9 +79,6 @@ export interface LeadOptions {
 /** Cells behind the tray are liked, cells before fans are not. */
 const CHANNEL_WEIGHT = 0.85;
 const FAN_WEIGHT = 2.5;
-/** A bundle keeps this much off solids besides its own half, mm. */
-const OFF_SOLIDS_MM = 1;
-const NEAR_ENDS_MM = 30;
 
 /** Deterministic; throws what `onProgress` throws, to be stopped. */
 export function routeLeads(scene: Scene, options: LeadOptions = {}): LeadPlan {
@@ -89,10 +93,7 @@ export function routeLeads(scene: Scene, options: LeadOptions = {}): LeadPlan {
   return channel ? { leads, channel } : { leads };
 }
 
-interface Room {
-  readonly grid: LeadGrid;
-  readonly scratch: LeadScratch;
-  readonly solids: PackedBoxes;
+interface Room extends FreeRoom {
   readonly fans: readonly { readonly part: string; readonly box: OrientedBox }[];
   /** World z (or other axis) range behind the tray, as a box; absent without one. */
   readonly behind?: Bounds;
@@ -177,18 +178,40 @@ function lengthOf(scene: Scene, lead: NeededLead): number {
   return from?.kind === 'drive' ? otherLeadLengths.data.value : otherLeadLengths.front.value;
 }
 
+interface Line {
+  readonly points: readonly Vector3[];
+  readonly routed: number;
+  readonly needed: number;
+  readonly tight: readonly TightCorner[];
+}
+
+function lineOf(points: readonly Vector3[], bendRadius: number): Line {
+  const { length: routed, tight } = roundedLength(points, bendRadius);
+  const needed = routed > 0 ? routed * (1 + leadSlack.share) + leadSlack.fixed.value : 0;
+  return { points, routed, needed, tight };
+}
+
 function routeOne(scene: Scene, lead: NeededLead, room: Room, options: LeadOptions): RoutedLead {
   const build = leadBuilds[buildOf(lead.kind)];
   const diameter = build.diameter.value;
   const bendRadius = diameter * build.bendFactor.value;
   const from = leadPoint(scene, lead.from, lead.to);
   const to = leadPoint(scene, lead.to, lead.from);
-  const points =
-    from && to ? routeThrough(room, from, to, options.pins?.[lead.id] ?? [], diameter, bendRadius) : [];
-  const rounded = roundedLength(points, bendRadius);
-  const routed = rounded.length;
-  const needed = routed > 0 ? routed * (1 + leadSlack.share) + leadSlack.fixed.value : 0;
+  const pins = options.pins?.[lead.id] ?? [];
   const available = options.lengths?.[lead.id] ?? lengthOf(scene, lead);
+  const route = (through: readonly Vector3[], pressed?: number): Line => {
+    if (!from || !to) return lineOf([], bendRadius);
+    return lineOf(routeThrough(room, from, to, through, diameter, bendRadius, pressed), bendRadius);
+  };
+  const shortest = (through: readonly Vector3[]): Line => {
+    const quick = route(through);
+    // The quick search is seldom much too long; before a lead is called short the thorough one is asked as well.
+    if (quick.needed <= available || quick.points.length === 0) return quick;
+    const thorough = route(through, 1);
+    return thorough.points.length > 0 && thorough.needed < quick.needed ? thorough : quick;
+  };
+  const { points, routed, needed, tight } = shortest(pins);
+  const unpinned = pins.length > 0 ? shortest([]).needed : undefined;
   const crossesFans = fansCrossed(
     room,
     points,
@@ -208,81 +231,15 @@ function routeOne(scene: Scene, lead: NeededLead, room: Room, options: LeadOptio
     needed,
     available,
     spare: available - needed,
-    tight: rounded.tight,
+    tight,
+    ...(unpinned === undefined ? {} : { unpinned }),
+    measured: options.lengths?.[lead.id] !== undefined,
+    pins,
     crossesFans,
     behindTray: room.behind !== undefined && points.some((p) => p[2] < (room.behind?.max[2] ?? -Infinity)),
     assumedEnd: from?.assumed === true || to?.assumed === true,
   };
   return { ...base, sentence: sayLead(base) };
-}
-
-/** Ends with their straight runs, then grid search from pin to pin, pulled taut. */
-function routeThrough(
-  room: Room,
-  from: LeadPoint,
-  to: LeadPoint,
-  pins: readonly Vector3[],
-  diameter: number,
-  bendRadius: number,
-): readonly Vector3[] {
-  const first = add(from.at, scale(from.out, straightRun(room, from, diameter, bendRadius)));
-  const last = add(to.at, scale(to.out, straightRun(room, to, diameter, bendRadius)));
-  const stops = [first, ...pins, last];
-  const chain: Vector3[] = [from.at];
-  const clearance = diameter / 2 + OFF_SOLIDS_MM;
-  for (let k = 1; k < stops.length; k++) {
-    const [a, b] = [stops[k - 1], stops[k]];
-    if (!a || !b) return [];
-    const found = searchLead(
-      room.grid,
-      {
-        from: a,
-        to: b,
-        clearance,
-        nearEnds: NEAR_ENDS_MM,
-        ...(k === 1 ? { leaves: from.out } : {}),
-        ...(k === stops.length - 1 ? { arrives: scale(to.out, -1) } : {}),
-      },
-      room.scratch,
-    );
-    if (!found) return [];
-    const taut = pullTaut([a, ...found.slice(1, -1), b], (p, q) => sees(room.solids, p, q, diameter));
-    chain.push(...(k === 1 ? taut : taut.slice(1)));
-  }
-  chain.push(to.at);
-  return chain;
-}
-
-/** Straight out of a plug: room for the bend where there is any, else as far as the lead is thick. */
-function straightRun(room: Room, point: LeadPoint, diameter: number, bendRadius: number): number {
-  const least = Math.max(diameter, room.grid.cell);
-  for (const run of [bendRadius, (bendRadius + least) / 2]) {
-    if (
-      run > least &&
-      sees(room.solids, add(point.at, scale(point.out, 0.5)), add(point.at, scale(point.out, run)), diameter)
-    )
-      return run;
-  }
-  return least;
-}
-
-/** Whether a bar as thick as the lead joins two points without meeting a solid. */
-function sees(solids: PackedBoxes, a: Vector3, b: Vector3, diameter: number): boolean {
-  const along = heading(a, b);
-  if (!along) return true;
-  const bar = solids.count - 1;
-  solids.setBox(bar, barOf(frameAlong(a, along), diameter, 0, distance(a, b)));
-  for (let k = 0; k < bar; k++)
-    if (rangesOverlap(solids.bounds, bar, k) && interiorsOverlap(solids, bar, k)) return false;
-  return true;
-}
-
-function rangesOverlap(bounds: Float64Array, a: number, b: number): boolean {
-  for (let axis = 0; axis < 3; axis++) {
-    if ((bounds[6 * a + axis] ?? 0) >= (bounds[6 * b + 3 + axis] ?? 0)) return false;
-    if ((bounds[6 * b + axis] ?? 0) >= (bounds[6 * a + 3 + axis] ?? 0)) return false;
-  }
-  return true;
 }
 
 /** Fans before whose blades the lead passes: through the air they draw, nearer than builders like. */
@@ -334,7 +291,7 @@ function sayLead(lead: Omit<RoutedLead, 'sentence'>): string {
   const fans = lead.crossesFans.length > 0 ? '; it crosses the air of a fan' : '';
   const tight =
     lead.tight.length > 0
-      ? `; at ${lead.tight.length} corners its bend is tighter than ${lead.bendRadius.toFixed(0)} mm`
+      ? `; its bend is tighter than ${lead.bendRadius.toFixed(0)} mm ${lead.tight.length === 1 ? 'once' : `${lead.tight.length} times`}`
       : '';
   return `${name} ${need}${short}${fans}${tight}.`;
 }

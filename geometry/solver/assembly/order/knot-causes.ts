@@ -29,7 +29,11 @@ export function knotCauses(machine: Machine, found: MachineSystem, units: readon
         `${unit} need`,
         `${upperFirst(name)} ${cannot} in the enclosure: ${piece} is in the way. It has to be done on the bench.`,
       );
-    else
+    else if (source.kind === 'way' && source.ways.some(({ record }) => !record.fixed)) {
+      const riding = units.filter((other) => ((found.riders[unit] ?? 0n) & bitOf(other)) !== 0n);
+      const names = riding.map((other) => machine.units[other]?.name ?? '').join(' and ');
+      say(`${unit} riders`, `With ${names} on it ${name} finds no way in.`);
+    } else
       say(
         `${unit} way`,
         `In the enclosure no way in was found for ${name} within these bounds: ${piece} is in the way.`,

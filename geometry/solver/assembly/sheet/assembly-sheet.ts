@@ -104,8 +104,8 @@ function sheetStep(
     units: [step.unit, ...step.with],
     present,
     title: titleOf(order, step),
-    how: step.action === 'take off' ? '' : step.wayWords,
-    place: bench ? `on the bench, on ${bench.name}` : 'in the enclosure',
+    how: step.action === 'take off' ? takeOffWords(step) : step.wayWords,
+    place: placeWords(step, bench),
     screws: [...uses].map(([use, count]) => ({
       count,
       thread: screwThreads[use].value,
@@ -117,6 +117,32 @@ function sheetStep(
     checks: step.action === 'take off' ? [] : (CHECKS[step.kind] ?? []),
     cautions: cautionsOf(step, spec),
   };
+}
+
+/** The way off, as seen by somebody who stands before the open side. */
+function takeOffWords({ kind, motions }: AssemblyStep): string {
+  const first = motions[0];
+  const [x, y, z] = first?.kind === 'slide' ? first.by : [0, 0, 0];
+  const side =
+    Math.abs(z) >= Math.max(Math.abs(x), Math.abs(y))
+      ? z > 0
+        ? 'the open side'
+        : 'the side behind the tray'
+      : Math.abs(x) > Math.abs(y)
+        ? x > 0
+          ? 'the front'
+          : 'the rear'
+        : y > 0
+          ? 'the top'
+          : 'below';
+  return kind === 'slot cover'
+    ? `drawn off towards ${side}, where the bracket of the card will sit`
+    : `straight off towards ${side}, and laid aside to the end`;
+}
+
+function placeWords({ action }: AssemblyStep, bench: AssemblyStep | undefined): string {
+  if (action === 'take off' || action === 'close') return '';
+  return bench ? `on the bench, on ${bench.name}` : 'in the enclosure';
 }
 
 function titleOf(order: AssemblyOrder, step: AssemblyStep): string {
