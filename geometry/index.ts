@@ -66,7 +66,7 @@ export type { PartKind, PartSpec } from './parts/part-spec';
 export { partKinds, partSpecSchema } from './parts/part-spec';
 export { withStatement } from './parts/stated-dimensions/change-dimension';
 export { type StandingIn, valuesStandingIn } from './parts/stated-dimensions/standing-in';
-export type { PartDimension } from './parts/stated-dimensions/stated-dimensions';
+export { dimensionsOf, type PartDimension } from './parts/stated-dimensions/stated-dimensions';
 export { describeIssues } from './plan/describe-issues';
 export {
   addPart,
@@ -103,7 +103,9 @@ export {
   writePlan,
 } from './plan/read-plan';
 export type { PlacedPart, PlacementProblem, Scene, SceneBox, Seat } from './plan/scene';
+export { factorOfUnit, fieldOfHeader } from './sheet-text/field-of-header';
 export { guessKind } from './sheet-text/guess-kind';
+export { type DecimalMark, decimalMarkOfCells, readNumberCell } from './sheet-text/number-cell';
 export { readSheetText } from './sheet-text/read-sheet-text';
 export type { ReadValue, SheetQuestion, SheetReading, TextSpan } from './sheet-text/reading';
 export { type InsertionPath, pathOfUnit, poseOnPath } from './solver/assembly/insertion-path';

@@ -28,6 +28,8 @@ export interface Autosave {
   readonly flush: () => Promise<void>;
   /** Tells other tabs that a plan was deleted. */
   readonly tellDeleted: (planId: string) => void;
+  /** Tells other tabs that storage holds another revision of a plan. */
+  readonly tellChanged: (planId: string, revision: number) => void;
   readonly stop: () => void;
 }
 
@@ -68,6 +70,8 @@ class PlanSaver implements Autosave {
   };
 
   tellDeleted = (planId: string): void => this.channel.tell({ planId, revision: undefined });
+
+  tellChanged = (planId: string, revision: number): void => this.channel.tell({ planId, revision });
 
   stop = (): void => {
     clearTimeout(this.timer);
@@ -132,6 +136,7 @@ export function startAutosave(): Autosave {
     setBase: saver.setBase,
     flush: saver.flush,
     tellDeleted: saver.tellDeleted,
+    tellChanged: saver.tellChanged,
     stop: () => {
       window.removeEventListener('pagehide', onLeave);
       document.removeEventListener('visibilitychange', onHide);

@@ -6,6 +6,7 @@ export interface PlanListing {
   readonly id: string;
   readonly name: string;
   readonly savedAt: number;
+  readonly revision: number;
   readonly parts: number;
 }
 
@@ -17,6 +18,7 @@ export async function listPlans(): Promise<readonly PlanListing[]> {
       id: record.id,
       name: typeof record.plan?.name === 'string' ? record.plan.name : 'Unreadable plan',
       savedAt: record.savedAt,
+      revision: record.revision,
       parts: Object.keys(record.plan?.parts ?? {}).length,
     }))
     .sort((a, b) => b.savedAt - a.savedAt);

@@ -152,6 +152,23 @@ export async function loadTheirs(): Promise<readonly Problem[]> {
   return [];
 }
 
+/** After storage was changed as a whole: shows what it holds of the open plan now or, if that is gone, the newest. */
+export async function reopenFromStorage(): Promise<void> {
+  const { planId } = planStore.getState();
+  const known = await listPlans();
+  for (const id of [planId, ...known.map((plan) => plan.id)]) {
+    const record = await findPlan(id);
+    const read = record && readPlanValue(record.plan);
+    if (!record || !read?.ok) continue;
+    openPlan(id, read.plan);
+    resetView();
+    autosave?.setBase(id, read.plan, record.revision);
+    for (const plan of known) autosave?.tellChanged(plan.id, plan.revision);
+    return rememberLastPlan(id);
+  }
+  openNewPlan(emptyPlan);
+}
+
 /** After another tab has overtaken this one: keep what is here as a plan of its own. */
 export function keepMineAsCopy(): void {
   const { plan } = planStore.getState();

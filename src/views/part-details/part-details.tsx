@@ -10,6 +10,7 @@ import { PartFindings } from './part-findings';
 import { PlacementFields } from './placement-fields';
 import { ReplaceSelect } from './replace-select';
 import { RoomRound } from './room-round';
+import { ShelfChangeNote } from './shelf-change-note';
 
 const EditPartDialog = lazy(() =>
   import('../part-editor/edit-part-dialog').then((module) => ({ default: module.EditPartDialog })),
@@ -47,6 +48,7 @@ export function PartDetails({ part }: { readonly part: PlacedPart }) {
             </button>
           </div>
           <ReplaceSelect part={part} shelfId={stored.shelf} />
+          <ShelfChangeNote id={id} part={stored} />
         </>
       )}
       <PartFindings id={id} title="To settle" weights={['fault', 'caution']} />

@@ -17,6 +17,16 @@ const NewPartDialog = lazy(() =>
   import('../part-editor/new-part-dialog').then((module) => ({ default: module.NewPartDialog })),
 );
 
+const ShelfCard = lazy(() =>
+  import('../shelf-card/shelf-card-dialog').then((module) => ({ default: module.ShelfCard })),
+);
+const DuplicatesDialog = lazy(() =>
+  import('./duplicates-dialog').then((module) => ({ default: module.DuplicatesDialog })),
+);
+const BackupDialog = lazy(() =>
+  import('../library-backup/backup-dialog').then((module) => ({ default: module.BackupDialog })),
+);
+
 const EVERYTHING: ShelfWish = {
   typed: '',
   kind: undefined,
@@ -33,6 +43,7 @@ export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
   const remarks = useRemarks();
   const [wish, setWish] = useState(EVERYTHING);
   const [open, setOpen] = useState<'new part' | 'duplicates' | 'backup' | ShelfEntry>();
+  const close = () => setOpen(undefined);
   useEffect(() => prepareShelf(entries), [entries]);
   const needsAll = wish.fitting || wish.order === 'tightest' || wish.order === 'most room';
   const verdicts = useAllVerdicts(needsAll);

@@ -102,25 +102,26 @@ function MoreTools({ wish, onWish, onTidy, onBackup }: Omit<ShelfToolsProps, 'on
         </select>
       </label>
       <label className="labelled">
-        <span>Longest edge up to, mm</span>
+        <span>Longest edge, mm</span>
         <input
           className="field number"
           inputMode="decimal"
+          placeholder="any"
           defaultValue={longest === undefined ? '' : String(longest)}
           onChange={(event) => onWish({ longest: readNumber(event.target.value) })}
         />
       </label>
-      <label className="check">
-        <input
-          type="checkbox"
-          checked={favourites}
-          onChange={(event) => onWish({ favourites: event.target.checked })}
-        />
-        Only favourites
-      </label>
-      <div className="buttons">
+      <div className="shelf-more-row">
+        <label className="check">
+          <input
+            type="checkbox"
+            checked={favourites}
+            onChange={(event) => onWish({ favourites: event.target.checked })}
+          />
+          Favourites
+        </label>
         <button type="button" className="button small" onClick={onTidy}>
-          Find duplicates
+          Duplicates
         </button>
         <button type="button" className="button small" onClick={onBackup}>
           Backup

@@ -17,6 +17,9 @@ interface WhatToChangeProps {
   readonly parts: readonly string[];
 }
 
+/** Parts of the shelf that are tried in a place; own shelves may hold thousands. */
+const MOST_TRIED = 200;
+
 export function WhatToChange({ target, parts }: WhatToChangeProps) {
   const plan = usePlanStore((state) => state.plan);
   // While something is dragged the ways out would be tried in vain.
@@ -25,7 +28,10 @@ export function WhatToChange({ target, parts }: WhatToChangeProps) {
   const request = useMemo(() => {
     if (dragging) return undefined;
     const kinds = new Set(parts.map((id) => plan.parts[id]?.spec.kind));
-    const alike = shelf.filter(({ spec }) => kinds.has(spec.kind)).map(({ id, spec }) => ({ id, spec }));
+    const alike = shelf
+      .filter(({ spec }) => kinds.has(spec.kind))
+      .slice(0, MOST_TRIED)
+      .map(({ id, spec }) => ({ id, spec }));
     return { topic: 'ways to change', plan, target, shelf: alike } as const;
   }, [plan, dragging, target, parts, shelf]);
   const { answer, busy, problem } = useStudyAnswer(request);
