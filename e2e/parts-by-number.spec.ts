@@ -144,6 +144,7 @@ test('a card of one’s own is made from a sheet, kept on the shelf and put in',
   await waitForShelf(page);
   await expect(shelfPart(page, 'Long one'), 'it is still on the shelf').toHaveCount(1);
   await expect(treePart(page, 'Card')).toContainText('Long one');
+  await page.getByRole('button', { name: 'Card of Own bench Long one' }).click();
   await page.getByRole('button', { name: 'Take Own bench Long one off your shelf' }).click();
   await expect(shelfPart(page, 'Long one')).toHaveCount(0);
   await expect(treePart(page, 'Card'), 'the plan keeps what it holds').toContainText('Long one');

@@ -1,7 +1,7 @@
 /** Mounts a piece of the screen in the test page and takes it away after the test. */
 import { act, type ReactNode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { onTestFinished } from 'vitest';
+import { onTestFinished, vi } from 'vitest';
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 
@@ -35,4 +35,14 @@ export async function type(input: HTMLInputElement | HTMLSelectElement, text: st
       new Event(input instanceof HTMLSelectElement ? 'change' : 'input', { bubbles: true }),
     );
   });
+}
+
+/** Waits for what comes by itself: from storage, a worker or a timer. */
+export async function eventually(check: () => void): Promise<void> {
+  Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: false });
+  try {
+    await vi.waitFor(check, { timeout: 30_000 });
+  } finally {
+    Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
+  }
 }
