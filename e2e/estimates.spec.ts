@@ -1,30 +1,109 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expectDrawnCanvas } from './support/canvas';
 import { expect, test } from './support/guarded-page';
 import { openPage, waitForShelf } from './support/plan-page';
 
 // Some fifty balances a load, on a machine that may be busy.
 const patient = { timeout: 60_000 };
 
-test('the estimates open on the plan, say that they are estimates, and follow the load', async ({ page }) => {
+const sheetOf = (page: Page) => page.getByRole('dialog', { name: 'Estimates' });
+const topicOf = (page: Page, name: string) =>
+  sheetOf(page)
+    .locator('.estimates-topic')
+    .filter({ has: page.locator('.estimates-topic-name', { hasText: new RegExp(`^${name}$`) }) });
+const headOf = (page: Page, name: string) => topicOf(page, name).locator('summary').first();
+
+async function openEstimates(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Estimates', exact: true }).click();
+  await expect(headOf(page, 'Power')).toContainText('estimate', patient);
+}
+
+test('the estimates open on the plan, follow load and room, and money typed into them can be undone', async ({
+  page,
+}) => {
   await openPage(page);
   await waitForShelf(page);
-  await page.getByRole('button', { name: 'Estimates', exact: true }).click();
-  const dialog = page.getByRole('dialog', { name: 'Estimates' });
-  const topic = (name: string) =>
-    dialog.locator('.estimates-topic').filter({ hasText: new RegExp(`^${name}`) });
-  await expect(topic('Power').locator('summary').first()).toContainText('estimate', patient);
+  await openEstimates(page);
+  const dialog = sheetOf(page);
   await expect(dialog.getByRole('button', { name: 'Game', exact: true })).toHaveAttribute(
     'aria-pressed',
     'true',
   );
-  const heat = topic('Heat').locator('summary').first();
-  const ofGame = (await heat.textContent()) ?? '';
 
-  await topic('Power').locator('summary').first().focus();
+  await headOf(page, 'Power').focus();
   await page.keyboard.press('Enter');
-  await expect(topic('Power').getByRole('table', { name: 'Plugs' })).toBeVisible();
+  await expect(topicOf(page, 'Power').getByRole('table', { name: 'Plugs' })).toBeVisible();
 
+  await headOf(page, 'Air').click();
+  await dialog.getByRole('combobox', { name: 'Fan shown' }).selectOption({ label: 'Cooler' });
+  await expect(
+    topicOf(page, 'Air').getByRole('img', { name: /^Cooler at .* the system curve rises/ }),
+  ).toBeVisible();
+  await expect(topicOf(page, 'Air').getByRole('table', { name: /^What changes if a fan/ })).toContainText(
+    'Fan 1 turned round',
+  );
+
+  const ofGame = (await headOf(page, 'Heat').textContent()) ?? '';
+  await dialog.getByRole('textbox', { name: 'Room' }).fill('34');
+  await dialog.getByRole('textbox', { name: 'Room' }).press('Enter');
+  await expect(headOf(page, 'Heat')).not.toHaveText(ofGame, patient);
+  const warm = (await headOf(page, 'Heat').textContent()) ?? '';
   await dialog.getByRole('button', { name: 'Idle', exact: true }).click();
-  await expect(heat).not.toHaveText(ofGame, patient);
+  await expect(headOf(page, 'Heat')).not.toHaveText(warm, patient);
+
+  await headOf(page, 'Money').click();
+  const sums = topicOf(page, 'Money').locator('.money-sums');
+  await expect(sums).toContainText('2414 EUR');
+  await dialog.getByRole('textbox', { name: 'Price of Card', exact: true }).fill('800');
+  await dialog.getByRole('textbox', { name: 'Price of Card', exact: true }).press('Enter');
+  await expect(sums).toContainText('2454 EUR');
   await page.keyboard.press('Escape');
   await expect(dialog).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await openEstimates(page);
+  await headOf(page, 'Money').click();
+  await expect(topicOf(page, 'Money').locator('.money-sums')).toContainText('2414 EUR');
 });
+
+test('the air is drawn as arrows in a few draw calls, with a key, from the sheet and from the bar', async ({
+  page,
+}) => {
+  await openPage(page);
+  await expectDrawnCanvas(page);
+  const canvas = page.locator('.viewport-host canvas');
+  const calls = async () => Number(await canvas.getAttribute('data-drawcalls'));
+  const before = await calls();
+  const air = page.getByRole('button', { name: 'Air', exact: true });
+  await air.click();
+  const key = page.getByRole('region', { name: 'Air in the drawing' });
+  await expect(key).toContainText(/\d+ °C/, patient);
+  await expect.poll(calls, patient).toBeGreaterThan(before);
+  expect((await calls()) - before).toBeLessThanOrEqual(3);
+  await expect(page.locator('.air-plate').first()).toBeAttached();
+  const warmest = (await key.locator('.air-scale-numbers').textContent()) ?? '';
+  await key.getByRole('combobox').selectOption({ label: 'idle' });
+  await expect(key.locator('.air-scale-numbers')).not.toHaveText(warmest, patient);
+  await air.click();
+  await expect(key).toHaveCount(0);
+  await expect.poll(calls).toBe(before);
+});
+
+for (const sheet of ['light', 'dark'] as const)
+  test.describe(`on the ${sheet} sheet`, () => {
+    test.use({ colorScheme: sheet });
+    test.slow();
+
+    test('axe finds nothing serious in the estimates with every topic open', async ({ page }) => {
+      await openPage(page);
+      await waitForShelf(page);
+      await openEstimates(page);
+      await sheetOf(page).getByRole('button', { name: 'Unfold topics' }).click();
+      const { violations, passes } = await new AxeBuilder({ page }).include('dialog').analyze();
+      expect(passes.length).toBeGreaterThan(10);
+      const serious = violations
+        .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+        .map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 160)).join(' | ')}`);
+      expect(serious).toEqual([]);
+    });
+  });

@@ -2,6 +2,7 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
 import { airStore } from '../../store/air-store';
+import { stageStore } from '../../store/stage-store';
 import { viewStore } from '../../store/view-store';
 import { readPalette, watchTheme } from '../palette';
 import { ArrowLayer } from './arrow-layer';
@@ -11,7 +12,9 @@ export function AirArrows() {
   const layer = useMemo(() => new ArrowLayer(), []);
   useEffect(() => {
     const update = () => {
-      layer.update(airStore.getState().picture, viewStore.getState().section);
+      // A part on its way out stands in no air.
+      const picture = stageStore.getState().stage ? undefined : airStore.getState().picture;
+      layer.update(picture, viewStore.getState().section);
       invalidate();
     };
     const repaint = () => {
@@ -21,6 +24,9 @@ export function AirArrows() {
     repaint();
     const stops = [
       airStore.subscribe(update),
+      stageStore.subscribe((state, before) => {
+        if (state.stage !== before.stage) update();
+      }),
       viewStore.subscribe((state, before) => {
         if (state.section !== before.section) update();
       }),

@@ -1,7 +1,9 @@
 /** Over the drawing: temperatures at the arrows, and the key to their size and colour. */
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { useStore } from 'zustand';
 import { type Load, loads } from '../../../geometry';
 import { hideAir, showAir, useAir } from '../../store/air-store';
+import { stageStore } from '../../store/stage-store';
 import { useViewStore } from '../../store/use-store';
 import { projectPoint } from '../camera/sight';
 import { type LabelWish, placeLabels, type Rectangle } from '../overlay/place-labels';
@@ -25,13 +27,14 @@ export function AirNotes({ session }: { readonly session: ViewportSession }) {
   const picture = useAir((state) => state.picture);
   const problem = useAir((state) => state.problem);
   const section = useViewStore((state) => state.section);
+  const staged = useStore(stageStore, (state) => state.stage !== undefined);
   const narrow = session.screen.width < NARROW_PX;
   const labels = useMemo(
     () =>
-      picture
+      picture && !staged
         ? airLabels({ ...picture, arrows: shownArrows(picture, section) }, narrow ? FEW : undefined)
         : [],
-    [picture, section, narrow],
+    [picture, section, narrow, staged],
   );
   const plates = useRef(new Map<string, HTMLElement>());
   const key = useRef<HTMLElement>(null);

@@ -21,8 +21,9 @@ export function EstimatesDialog({ onClose }: { readonly onClose: () => void }) {
   const { answer, busy, problem, askAgain } = useEstimates(plan, profile);
   const sheet = useRef<HTMLDivElement>(null);
   useLightPaper();
-  const unfold = (open: boolean) => {
-    for (const details of sheet.current?.querySelectorAll('details') ?? []) details.open = open;
+  const unfold = (open: boolean, which = 'details') => {
+    for (const details of sheet.current?.querySelectorAll<HTMLDetailsElement>(which) ?? [])
+      details.open = open;
   };
   const shown = answer !== undefined && !answer.empty;
   return (
@@ -58,6 +59,14 @@ export function EstimatesDialog({ onClose }: { readonly onClose: () => void }) {
         {shown && <EstimatesSheet answer={answer} plan={plan} />}
       </div>
       <div className="dialog-actions">
+        <button
+          type="button"
+          className="button plain"
+          disabled={!shown}
+          onClick={() => unfold(true, '.estimates-topic')}
+        >
+          Unfold topics
+        </button>
         <button type="button" className="button plain" disabled={!shown} onClick={() => unfold(true)}>
           Unfold all
         </button>

@@ -11,6 +11,9 @@ const TONES: Readonly<Record<Estimate['standing'], Tone>> = {
   'no limit': 'note',
 };
 
+/** Assumptions named with a figure; the weaker ones are counted. */
+const STRONGEST = 6;
+
 interface FigureProps {
   readonly estimate: Estimate;
   readonly currency: string;
@@ -71,12 +74,15 @@ function FigureReasons({ estimate, currency }: FigureProps) {
       {assumptions.length > 0 && (
         <>
           <dt>Assumed</dt>
-          {assumptions.map((effect) => (
+          {assumptions.slice(0, STRONGEST).map((effect) => (
             <dd key={effect.id}>
               {effect.words}: {effectText(effect, unit, currency)}{' '}
               <span className="quiet">({effect.source})</span>
             </dd>
           ))}
+          {assumptions.length > STRONGEST && (
+            <dd className="quiet">and {assumptions.length - STRONGEST} weaker ones</dd>
+          )}
         </>
       )}
     </dl>

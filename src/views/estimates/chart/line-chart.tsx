@@ -8,6 +8,7 @@ import { GridRows } from '@visx/grid';
 import { scaleLinear } from '@visx/scale';
 import { LinePath } from '@visx/shape';
 import { useRef } from 'react';
+import { placeLevels } from './place-levels';
 import { spreadLabels } from './spread-labels';
 import { useWidth } from './use-width';
 import './line-chart.css';
@@ -69,6 +70,18 @@ export function LineChart(props: LineChartProps) {
     { from: MARGIN.top, to: bottom },
   );
   const narrow = width < NARROW;
+  const drawn = [
+    ...lines.map(({ points }) => points.map((point) => ({ x: scaleX(point.x), y: scaleY(point.y) }))),
+    // The names of the uprights count as drawn too.
+    ...uprights.map(({ at }, row) => {
+      const level = MARGIN.top + 6 + row * LABEL_HEIGHT;
+      const away = isRightHalf(scaleX(at), right) ? -70 : 70;
+      return [
+        { x: scaleX(at) + away, y: level },
+        { x: scaleX(at), y: level },
+      ].sort((a, b) => a.x - b.x);
+    }),
+  ];
   return (
     <div ref={place} className="line-chart">
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={says}>
@@ -104,10 +117,18 @@ export function LineChart(props: LineChartProps) {
         <text className="chart-axis-name" x={right} y={height - 6} textAnchor="end">
           {x.label}
         </text>
-        {levels.map(({ at, label }) => (
+        {placeLevels(
+          levels.map(({ at, label }) => ({ y: scaleY(at), label })),
+          drawn,
+          [MARGIN.left, right],
+        ).map(({ y: at, label, leftwards, below }) => (
           <g key={label} className="chart-level">
-            <line x1={MARGIN.left} x2={right} y1={scaleY(at)} y2={scaleY(at)} />
-            <text x={right - 6} y={scaleY(at) - 4} textAnchor="end">
+            <line x1={MARGIN.left} x2={right} y1={at} y2={at} />
+            <text
+              x={leftwards ? MARGIN.left + 6 : right - 6}
+              y={below ? at + 13 : at - 4}
+              textAnchor={leftwards ? 'start' : 'end'}
+            >
               {label}
             </text>
           </g>
@@ -142,6 +163,10 @@ export function LineChart(props: LineChartProps) {
   );
 }
 
+function isRightHalf(at: number, right: number): boolean {
+  return at > (MARGIN.left + right) / 2;
+}
+
 interface UprightProps {
   readonly at: number;
   readonly label: string;
@@ -152,7 +177,7 @@ interface UprightProps {
 }
 
 function Upright({ at, label, row, right, bottom }: UprightProps) {
-  const leftwards = at > (MARGIN.left + right) / 2;
+  const leftwards = isRightHalf(at, right);
   return (
     <g className="chart-upright">
       <line x1={at} x2={at} y1={MARGIN.top} y2={bottom} />

@@ -82,6 +82,7 @@ function PriceCells({ part, label, text, unit }: PriceCellsProps) {
         <CommitField
           label={`Shop or note for the price of ${label}`}
           value={text.shop}
+          placeholder="Shop, note"
           disabled={priceless}
           onTake={(shop) => take({ shop })}
         />

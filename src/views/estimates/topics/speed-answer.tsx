@@ -152,5 +152,5 @@ function answerWords({ speeds, watched }: Running, wish: number | undefined): st
   if (speeds.kind === 'not met')
     return `No fan speed meets ${wish ?? ''} dB: at its quietest, fans at ${percent(speeds.quietest.share)}, it makes ${speeds.quietest.level?.toFixed(0) ?? '?'} dB.`;
   const { share, level, temperatures } = speeds.point;
-  return `${wish ?? ''} dB is met with case fans at up to ${percent(share)} of top speed: ${level?.toFixed(0) ?? '?'} dB, ${hot(temperatures)}.`;
+  return `${wish ?? ''} dB is met with case and cooler fans at up to ${percent(share)} of top speed: ${level?.toFixed(0) ?? '?'} dB, ${hot(temperatures)}.`;
 }
