@@ -30,16 +30,26 @@ const SENSES = [true, false] as const;
 /** Closer than this to where it stands, a violation begins there. */
 const HERE_MM = 1e-7;
 
+/** Two boxes that stand past each other by less than `BESIDE_MM`: with some pieces they may come to face each other. */
+export interface Beside {
+  readonly constraint: Constraint;
+  readonly boxes: readonly [from: number, to: number];
+  readonly direction: Vector3;
+}
+
+/** Boxes further past each other never come to face each other, mm: bands of a small machine. */
+const BESIDE_MM = 2;
+
 /**
- * All violations of a constraint that begin ahead of where the dimension stands, or hold there. With `beside`, boxes
- * that stand past each other by less than so many mm count as if they faced each other.
+ * All violations of a constraint that begin ahead of where the dimension stands, or hold there. Boxes of a gap that
+ * pass each other by little are noted in `beside`.
  */
 export function violationsOf(
   study: PlanStudy,
   constraint: Constraint,
   motion: StraightMotion,
   movesLike: Int32Array,
-  beside = 0,
+  beside: Beside[],
 ): readonly Violation[] {
   const { standing } = motion;
   const found: Violation[] = [];
@@ -48,12 +58,23 @@ export function violationsOf(
       if (movesLike[from] === movesLike[to] && movesLike[from] !== RESIZED) continue;
       if (standing.aligned[from] !== 1 || standing.aligned[to] !== 1) continue;
       for (const direction of constraint.gap?.directions ?? ANY_DIRECTION) {
-        const violation = violationAlong(study, constraint, motion, [from, to], direction, beside);
-        if (violation) found.push(violation);
+        const violation = violationAlong(study, constraint, motion, [from, to], direction, 0);
+        if (violation === 'beside' && direction) beside.push({ constraint, boxes: [from, to], direction });
+        else if (typeof violation === 'object') found.push(violation);
       }
     }
   }
   return found;
+}
+
+/** The violation as if two boxes that stand beside each other faced each other. */
+export function violationBeside(
+  study: PlanStudy,
+  { constraint, boxes, direction }: Beside,
+  motion: StraightMotion,
+): Violation | undefined {
+  const violation = violationAlong(study, constraint, motion, boxes, direction, BESIDE_MM);
+  return typeof violation === 'object' ? violation : undefined;
 }
 
 const ANY_DIRECTION = [undefined] as const;
@@ -72,8 +93,8 @@ function violationAlong(
   motion: StraightMotion,
   [from, to]: readonly [number, number],
   direction: Vector3 | undefined,
-  beside: number,
-): Violation | undefined {
+  slack: number,
+): Violation | 'beside' | undefined {
   const along = direction && worldAxis(direction);
   // Gaps along a slanted direction are looked at with the turned boxes.
   if (direction && !along) return undefined;
@@ -92,8 +113,9 @@ function violationAlong(
       const slope = (faceDistance(motion.stepped, from, to, axis, up) - now) / motion.step;
       // A named gap is the limit of a dimension only where the dimension changes that gap.
       if (isGap && Math.abs(slope) < STILL) return undefined;
-      const least = isGap ? wanted : beside - CONTACT_TOLERANCE_MM;
-      if (!narrow(interval, now, slope, least, axis, up)) return undefined;
+      const least = isGap ? wanted : slack - CONTACT_TOLERANCE_MM;
+      if (narrow(interval, now, slope, least, axis, up)) continue;
+      return !isGap && Math.abs(slope) < STILL && now < BESIDE_MM ? 'beside' : undefined;
     }
   }
   if (interval.to <= HERE_MM || interval.from === Number.NEGATIVE_INFINITY) return undefined;

@@ -4,7 +4,7 @@ import type { PackedBoxes } from '../../space/packed-boxes';
 import { partAt } from '../stack-up/plan-study';
 import { type BrokenPair, findBroken, keyOfPair } from './broken-constraints';
 import { type Constraint, constraintsOn, wantedOf } from './constraints';
-import { type Violation, violationsOf } from './first-violation';
+import { type Beside, type Violation, violationBeside, violationsOf } from './first-violation';
 import { motionClasses, RESIZED, type StraightMotion } from './motion';
 import type { VariedScene } from './varied-scene';
 
@@ -156,7 +156,7 @@ const NEAR_MM = 1e-3;
 
 function incurablePairs(
   scene: VariedScene,
-  { motion, movesLike, constraints, ahead }: Omit<Stretch, 'incurable'>,
+  { motion, movesLike, constraints, ahead }: Omit<Stretch, 'incurable' | 'beside'>,
 ): ReadonlyMap<string, BrokenPair> {
   const curable = new Set(ahead.filter(({ t }) => t < 0).map((pair) => keyOfPair(scene, pair)));
   const found = new Map<string, BrokenPair>();
@@ -194,12 +194,10 @@ export function incurableOverlaps(scene: VariedScene, sense: Sense): readonly Br
   return found;
 }
 
-/** Gaps ahead between boxes that stand past each other by less than `beside` mm; t counts from where it stands. */
-export function violationsBeside(scene: VariedScene, sense: Sense, beside: number): readonly Violation[] {
-  const { motion, movesLike, constraints } = stretchFrom(scene, scene.standing, sense);
-  return constraints.flatMap((constraint) =>
-    constraint.gap ? violationsOf(scene.study, constraint, motion, movesLike, beside) : [],
-  );
+/** Gaps ahead between boxes that stand a little past each other; t counts from where the dimension stands. */
+export function violationsBeside(scene: VariedScene, sense: Sense): readonly Violation[] {
+  const { motion, beside } = stretchFrom(scene, scene.standing, sense);
+  return beside.flatMap((pair) => violationBeside(scene.study, pair, motion) ?? []);
 }
 
 function hasTurned({ aligned }: PackedBoxes): boolean {
@@ -212,6 +210,7 @@ interface Stretch {
   readonly constraints: readonly Constraint[];
   /** The first first. */
   readonly ahead: readonly Violation[];
+  readonly beside: readonly Beside[];
   /** Pairs that are broken at its start and that no value of this dimension cures, by their key. */
   readonly incurable: ReadonlyMap<string, BrokenPair>;
 }
@@ -227,7 +226,7 @@ function stretchFrom(scene: VariedScene, value: number, sense: Sense): Stretch {
   if (known) return known;
   const motion = motionFrom(scene, value, sense);
   const movesLike = motionClasses(motion);
-  let ahead: readonly Violation[] | undefined;
+  let found: Ahead | undefined;
   let incurable: ReadonlyMap<string, BrokenPair> | undefined;
   const constraints = constraintsOn(scene.study, movesLike);
   const made: Stretch = {
@@ -235,11 +234,12 @@ function stretchFrom(scene: VariedScene, value: number, sense: Sense): Stretch {
     movesLike,
     constraints,
     get ahead() {
-      ahead ??= violationsAhead(scene, made).filter(
-        // What no size at all would cure is not this dimension's to cure.
-        ({ t }) => value + sense * t >= LEAST_SIZE_MM,
-      );
-      return ahead;
+      found ??= lookAhead(scene, made, value, sense);
+      return found.ahead;
+    },
+    get beside() {
+      found ??= lookAhead(scene, made, value, sense);
+      return found.beside;
     },
     get incurable() {
       incurable ??= incurablePairs(scene, made);
@@ -250,13 +250,21 @@ function stretchFrom(scene: VariedScene, value: number, sense: Sense): Stretch {
   return made;
 }
 
-function violationsAhead(
+type Ahead = Pick<Stretch, 'ahead' | 'beside'>;
+
+function lookAhead(
   scene: VariedScene,
   { motion, movesLike, constraints }: Pick<Stretch, 'motion' | 'movesLike' | 'constraints'>,
-): readonly Violation[] {
-  return constraints
-    .flatMap((constraint) => violationsOf(scene.study, constraint, motion, movesLike))
+  value: number,
+  sense: Sense,
+): Ahead {
+  const beside: Beside[] = [];
+  const ahead = constraints
+    .flatMap((constraint) => violationsOf(scene.study, constraint, motion, movesLike, beside))
+    // What no size at all would cure is not this dimension's to cure.
+    .filter(({ t }) => value + sense * t >= LEAST_SIZE_MM)
     .sort((a, b) => a.t - b.t);
+  return { ahead, beside };
 }
 
 function motionFrom(scene: VariedScene, value: number, sense: Sense): StraightMotion {

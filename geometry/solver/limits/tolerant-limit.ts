@@ -17,8 +17,6 @@ import type { VariedScene } from './varied-scene';
 const HALF_BANDS_BEHIND = 3;
 /** Face pairs looked at: the binding one and its closest rivals. */
 const MOST_PAIRS = 6;
-/** Boxes that stand past each other by more than this never come to face each other, mm: bands of a small machine. */
-const BESIDE_MM = 2;
 
 /**
  * Undefined where nothing of the dimension is left, or where turned boxes bind. The bands are those of the plan, the
@@ -43,7 +41,7 @@ export function valueWithTolerance(scene: VariedScene, limit: FoundLimit, sense:
 /** What faces the part only with some pieces, so that nothing of it shows in the plan as it stands. */
 function besideValues(limit: FoundLimit, sense: Sense, own: number): readonly number[] {
   const known = new Set(limit.ahead.map(({ from, to }) => `${from}/${to}`));
-  const beside = violationsBeside(limit.scene, sense, BESIDE_MM)
+  const beside = violationsBeside(limit.scene, sense)
     .filter(({ from, to, axis, up, slope, constraint }) => {
       const isGap = constraint.gap?.directions.some(
         (direction) => Math.sign(direction[axis]) === (up ? 1 : -1),
