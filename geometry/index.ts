@@ -62,6 +62,12 @@ export { type LineDrawing, lineDrawing, type PaperLine } from './parts/drawing/l
 export { inView, type PartView, rangeAlong, type SignedAxis, viewsOf } from './parts/drawing/views';
 export type { OuterSize } from './parts/enclosure/outer-size';
 export type { EnclosureSpec } from './parts/enclosure/spec';
+export {
+  type EnclosureFromLimits,
+  enclosureFromLimits,
+  type FoundFace,
+} from './parts/enclosure-from-limits/from-limits';
+export { type PublishedLimits, publishedLimitsSchema } from './parts/enclosure-from-limits/limits';
 export type { PartKind, PartSpec } from './parts/part-spec';
 export { partKinds, partSpecSchema } from './parts/part-spec';
 export { withStatement } from './parts/stated-dimensions/change-dimension';

@@ -154,11 +154,13 @@ describe('a hostile table', () => {
   });
 
   test('with too many columns, rows or one endless cell is refused or contained', () => {
-    expect(lookAtTable(`${'a,'.repeat(500)}\n${'1,'.repeat(500)}\n`, 'fan')).toContain('columns');
+    expect(lookAtTable(`${'a,'.repeat(700)}\n${'1,'.repeat(700)}\n`, 'fan')).toContain('columns');
     const many = lines('maker,model,size', ...Array.from({ length: 60_050 }, () => 'T,A,120'));
     expect(read(many, 'fan').refused).toContain('more than');
     const endless = lines('maker,model,size', `"${'x'.repeat(1_000_000)}`);
-    expect(read(endless, 'fan').specs).toEqual([]);
+    expect(lookAtTable(endless, 'fan')).toContain('no row');
+    const long = lines('maker,model,size', `${'x'.repeat(5000)},A,120`, 'T,A,120');
+    expect(read(long, 'fan')).toMatchObject({ badRows: 1, specs: [{ maker: 'T' }] });
   });
 
   test('whatever the text, it is looked at and read without throwing', () => {
