@@ -75,6 +75,22 @@ test('a section through the card, with reserved spaces', async ({ page }) => {
   await photograph(page, 'reserved');
 });
 
+test('the air in the drawing, and the estimates', async ({ page }) => {
+  await openPage(page);
+  await page.getByRole('button', { name: 'Air', exact: true }).click();
+  await expect(page.locator('.air-plate').first()).toBeVisible({ timeout: 60_000 });
+  await photograph(page, 'air');
+  await page.getByRole('button', { name: 'Estimates', exact: true }).click();
+  const heat = page
+    .locator('.estimates-topic')
+    .filter({ has: page.locator('.estimates-topic-name', { hasText: /^Heat$/ }) })
+    .locator('summary')
+    .first();
+  await heat.click({ timeout: 60_000 });
+  await heat.evaluate((summary) => summary.scrollIntoView());
+  await photograph(page, 'estimates');
+});
+
 test('the focus of the keyboard', async ({ page }) => {
   await openPage(page);
   await waitForShelf(page);
