@@ -26,6 +26,9 @@ const DuplicatesDialog = lazy(() =>
 const BackupDialog = lazy(() =>
   import('../library-backup/backup-dialog').then((module) => ({ default: module.BackupDialog })),
 );
+const PartFilesDialog = lazy(() =>
+  import('../part-files/part-files-dialog').then((module) => ({ default: module.PartFilesDialog })),
+);
 
 const EVERYTHING: ShelfWish = {
   typed: '',
@@ -42,7 +45,7 @@ export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
   const entries = useShelf();
   const remarks = useRemarks();
   const [wish, setWish] = useState(EVERYTHING);
-  const [open, setOpen] = useState<'new part' | 'duplicates' | 'backup' | ShelfEntry>();
+  const [open, setOpen] = useState<'new part' | 'duplicates' | 'backup' | 'part files' | ShelfEntry>();
   const close = () => setOpen(undefined);
   useEffect(() => prepareShelf(entries), [entries]);
   const needsAll = wish.fitting || wish.order === 'tightest' || wish.order === 'most room';
@@ -60,12 +63,14 @@ export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
         onNewPart={() => setOpen('new part')}
         onTidy={() => setOpen('duplicates')}
         onBackup={() => setOpen('backup')}
+        onFiles={() => setOpen('part files')}
       >
         <ShelfCount shown={shown.length} matching={needsAll ? matching : NOBODY} all={entries.length} />
       </ShelfTools>
       <ShelfRows entries={shown} judged={needsAll ? matching : NOBODY} drag={drag} onOpen={setOpen} />
       {shown.length === 0 && entries.length > 0 && <p className="empty">Nothing on the shelf matches.</p>}
       <Suspense>
+        {open === 'part files' && <PartFilesDialog onClose={close} />}
         {open === 'new part' && (
           <NewPartDialog kind={wish.kind ?? selectedKind() ?? 'cooler'} onClose={() => setOpen(undefined)} />
         )}

@@ -10,6 +10,7 @@ interface ShelfToolsProps {
   readonly onNewPart: () => void;
   readonly onTidy: () => void;
   readonly onBackup: () => void;
+  readonly onFiles: () => void;
   /** How many parts are shown. */
   readonly children: ReactNode;
 }
@@ -23,7 +24,15 @@ const ORDER_NAMES: Readonly<Record<ShelfOrder, string>> = {
   mass: 'Mass',
 };
 
-export function ShelfTools({ wish, onWish, onNewPart, onTidy, onBackup, children }: ShelfToolsProps) {
+export function ShelfTools({
+  wish,
+  onWish,
+  onNewPart,
+  onTidy,
+  onBackup,
+  onFiles,
+  children,
+}: ShelfToolsProps) {
   const [more, setMore] = useState(false);
   const { typed, kind, fitting } = wish;
   return (
@@ -64,7 +73,9 @@ export function ShelfTools({ wish, onWish, onNewPart, onTidy, onBackup, children
           Only what fits
         </label>
       </div>
-      {more && <MoreTools wish={wish} onWish={onWish} onTidy={onTidy} onBackup={onBackup} />}
+      {more && (
+        <MoreTools wish={wish} onWish={onWish} onTidy={onTidy} onBackup={onBackup} onFiles={onFiles} />
+      )}
       <div className="shelf-count">
         {children}
         <button
@@ -81,7 +92,13 @@ export function ShelfTools({ wish, onWish, onNewPart, onTidy, onBackup, children
   );
 }
 
-function MoreTools({ wish, onWish, onTidy, onBackup }: Omit<ShelfToolsProps, 'onNewPart' | 'children'>) {
+function MoreTools({
+  wish,
+  onWish,
+  onTidy,
+  onBackup,
+  onFiles,
+}: Omit<ShelfToolsProps, 'onNewPart' | 'children'>) {
   const { order, longest, favourites } = wish;
   return (
     <div id="shelf-more" className="shelf-more">
@@ -125,6 +142,9 @@ function MoreTools({ wish, onWish, onTidy, onBackup }: Omit<ShelfToolsProps, 'on
         </button>
         <button type="button" className="button small" onClick={onBackup}>
           Backup
+        </button>
+        <button type="button" className="button small" onClick={onFiles}>
+          Part files
         </button>
       </div>
     </div>
