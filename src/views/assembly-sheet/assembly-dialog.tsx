@@ -1,4 +1,6 @@
 /** The assembly sheet over the page: found beside it, with progress, to be stopped, ticked and printed. */
+import { useRef } from 'react';
+import type { Plan, Scene } from '../../../geometry';
 import type { StepPicturePort } from '../../store/step-pictures';
 import { usePlanStore, useSolutionStore } from '../../store/use-store';
 import { Dialog } from '../../ui/dialog';
@@ -6,7 +8,7 @@ import type { AssemblyPhase } from '../../workers/assembly-request';
 import { SheetPage } from './sheet-page';
 import { useStepTicks } from './step-ticks';
 import { type AssemblyState, useAssembly } from './use-assembly';
-import { useStepPictures } from './use-step-pictures';
+import { type AnsweredPlan, useStepPictures } from './use-step-pictures';
 import './assembly-sheet.css';
 
 const PHASES: Readonly<Record<AssemblyPhase, string>> = {
@@ -28,23 +30,24 @@ export function AssemblyDialog({ onClose, drawSteps }: AssemblyDialogProps) {
   const planId = usePlanStore(({ planId }) => planId);
   const { state, stop, askAgain } = useAssembly(plan);
   const { ticks, tick, clear } = useStepTicks(planId);
-  const shown = useStepPictures(scene, state.kind === 'done' ? state.answer : undefined, drawSteps);
+  const last = useLastAnswer(planId, plan, scene, state);
+  const answer = last?.answer;
+  const shown = useStepPictures(last, drawSteps);
   return (
     <Dialog title="Assembly sheet" onClose={onClose} wide>
       <div className="dialog-body assembly" aria-busy={state.kind === 'working'}>
-        {state.kind === 'done' ? (
-          <SheetPage
-            answer={state.answer}
-            ticks={ticks}
-            pictures={shown.pictures}
-            onTick={tick}
-            onShow={onClose}
-          />
+        {answer ? (
+          <SheetPage answer={answer} ticks={ticks} pictures={shown.pictures} onTick={tick} onShow={onClose} />
         ) : (
-          <Unfinished state={state} />
+          state.kind !== 'done' && <Unfinished state={state} />
         )}
       </div>
       <div className="dialog-actions">
+        {state.kind === 'working' && answer && (
+          <span className="quiet assembly-drawing" role="status">
+            Working it out anew…
+          </span>
+        )}
         {state.kind === 'working' && (
           <button type="button" className="button" onClick={stop}>
             Stop
@@ -73,6 +76,21 @@ export function AssemblyDialog({ onClose, drawSteps }: AssemblyDialogProps) {
       </div>
     </Dialog>
   );
+}
+
+/** The sheet stays while it is worked out anew after a small change, so that its effect is seen where it is made. */
+function useLastAnswer(
+  planId: string,
+  plan: Plan,
+  scene: Scene,
+  state: AssemblyState,
+): AnsweredPlan | undefined {
+  const last = useRef<AnsweredPlan & { readonly planId: string }>(undefined);
+  if (state.kind === 'done') {
+    if (last.current?.answer !== state.answer)
+      last.current = { planId, answer: state.answer, scene, parts: JSON.stringify(plan.parts) };
+  } else if (state.kind !== 'working' || last.current?.planId !== planId) last.current = undefined;
+  return last.current;
 }
 
 function Unfinished({ state }: { readonly state: Exclude<AssemblyState, { readonly kind: 'done' }> }) {

@@ -1,5 +1,5 @@
 /** The pictures of a sheet, coming one by one once its words stand. */
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Scene } from '../../../geometry';
 import type { StepPicturePort, StepPictureWish } from '../../store/step-pictures';
 import type { AssemblyAnswer } from '../../workers/assembly-request';
@@ -15,19 +15,32 @@ export interface StepPictures {
 
 const none: ReadonlyMap<string, string> = new Map();
 
+/** An answer and what it was found for. */
+export interface AnsweredPlan {
+  readonly answer: AssemblyAnswer;
+  readonly scene: Scene;
+  /** The plan's parts as text: what is said of leads or prices shows in no picture. */
+  readonly parts: string;
+}
+
+/** Drawn anew when a part changes. */
 export function useStepPictures(
-  scene: Scene,
-  answer: AssemblyAnswer | undefined,
+  answered: AnsweredPlan | undefined,
   draw: StepPicturePort | undefined,
 ): StepPictures {
-  const wishes = useMemo(() => (answer ? wishesOf(answer) : []), [answer]);
   const [pictures, setPictures] = useState(none);
   const [drawing, setDrawing] = useState(false);
+  const asked = useRef(answered);
+  asked.current = answered;
+  const parts = answered?.parts;
+  const wanted = answered?.answer.subjects.length ?? 0;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the parts say when there is something new to draw.
   useEffect(() => {
-    if (!answer || !draw || wishes.length === 0) return;
+    if (!asked.current || !draw) return;
+    const { scene, answer } = asked.current;
     const found = new Map<string, string>();
     setDrawing(true);
-    const stop = draw(scene, answer.units, wishes, {
+    const stop = draw(scene, answer.units, wishesOf(answer), {
       onPicture: (key, address) => {
         found.set(key, address);
         setPictures(new Map(found));
@@ -40,8 +53,8 @@ export function useStepPictures(
       setDrawing(false);
       for (const address of found.values()) URL.revokeObjectURL(address);
     };
-  }, [scene, answer, wishes, draw]);
-  return { pictures, wanted: wishes.length, drawing };
+  }, [parts, draw]);
+  return { pictures, wanted, drawing };
 }
 
 function wishesOf(answer: AssemblyAnswer): readonly StepPictureWish[] {

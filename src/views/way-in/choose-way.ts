@@ -34,7 +34,9 @@ function wayOfStep(answer: AssemblyAnswer, step: number): ChosenWay | undefined 
   const { unit, bench, takenOff, words, motions } = subject;
   const moving = new Set([unit, ...subject.with]);
   const onBench = bench === undefined ? undefined : unitsOn(answer.units, bench);
-  const present = there.filter((id) => !moving.has(id) && (onBench === undefined || onBench.has(id)));
+  const near = there.filter((id) => !moving.has(id) && (onBench === undefined || onBench.has(id)));
+  // What lies on the bench is put in later, so the sheet does not have it yet.
+  const present = bench === undefined ? near : [bench, ...near];
   const shown = new Set(present);
   return {
     title: answer.sheet.steps[step]?.title ?? '',
