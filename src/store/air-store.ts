@@ -19,27 +19,6 @@ export const airStore = createStore<AirState>()(() => ({
   problem: undefined,
 }));
 
-let following = false;
-
-/** What follows the plan is loaded with the first wish to see the air. */
-export function showAir(profile: Profile = airStore.getState().profile): void {
-  airStore.setState({ shown: true, profile });
-  if (following) return;
-  following = true;
-  import('./follow-air').then(
-    ({ followAir }) => followAir(),
-    () => {
-      // Offline before it was ever loaded.
-      following = false;
-      airStore.setState({ problem: 'this part of the page is not loaded yet' });
-    },
-  );
-}
-
-export function hideAir(): void {
-  airStore.setState({ shown: false });
-}
-
 export function useAir<T>(selector: (state: AirState) => T): T {
   return useStore(airStore, selector);
 }

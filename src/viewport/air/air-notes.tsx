@@ -2,7 +2,8 @@
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
 import { type Load, loads } from '../../../geometry';
-import { hideAir, showAir, useAir } from '../../store/air-store';
+import { useAir } from '../../store/air-store';
+import { hideAir, showAir } from '../../store/show-air';
 import { stageStore } from '../../store/stage-store';
 import { useViewStore } from '../../store/use-store';
 import { projectPoint } from '../camera/sight';

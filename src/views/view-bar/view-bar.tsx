@@ -1,6 +1,7 @@
 /** The bar under the drawing: cut it, look through it, look at it from elsewhere. */
 
-import { hideAir, showAir, useAir } from '../../store/air-store';
+import { useAir } from '../../store/air-store';
+import { hideAir, showAir } from '../../store/show-air';
 import { useViewStore } from '../../store/use-store';
 import { fitView, lookFrom, type StandardView, viewStore } from '../../store/view-store';
 import { SectionTool } from './section-tool';

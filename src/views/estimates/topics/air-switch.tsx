@@ -1,7 +1,8 @@
 /** Shows the air in the drawing behind the sheet, at the profile the sheet is for. */
 import type { Profile } from '../../../../geometry';
-import { hideAir, showAir, useAir } from '../../../store/air-store';
+import { useAir } from '../../../store/air-store';
 import { closeSheet } from '../../../store/sheet-store';
+import { hideAir, showAir } from '../../../store/show-air';
 
 export function AirSwitch({ profile }: { readonly profile: Profile }) {
   const shown = useAir((state) => state.shown);
