@@ -12,8 +12,8 @@ interface SpeedAnswerProps {
   readonly running: Running;
   /** Of the brief, dB. */
   readonly wish: number | undefined;
-  /** Share of top speed at which case fans turn now. */
-  readonly now: number;
+  /** Where on the axis the machine is now; nothing where it has no case fan and no cap is set. */
+  readonly now: { readonly at: number; readonly label: string } | undefined;
 }
 
 const STROKES: readonly Stroke[] = ['first', 'second', 'third'];
@@ -98,7 +98,7 @@ function SpeedCharts({ running: { sweep, watched, speeds }, wish, now }: SpeedAn
   const [least, most] = [sweep[0]?.share ?? 0, sweep.at(-1)?.share ?? 1];
   const x = { label: 'Of top speed', from: least, to: most, write: percent };
   const uprights = [
-    { at: now, label: 'now' },
+    ...(now ? [now] : []),
     ...(speeds.kind === 'met' ? [{ at: speeds.point.share, label: 'for the wish' }] : []),
   ].filter(({ at }) => at >= least && at <= most);
   const warm = rangeOf([

@@ -1,5 +1,5 @@
 /** Drawings and tables of a topic, above its figures. */
-import { caseFanShares, choiceOfConstants, type Plan } from '../../../../geometry';
+import { caseFanShares, choiceOfConstants, type Plan, type Profile } from '../../../../geometry';
 import type { EstimatesAnswer } from '../../../workers/estimates-request';
 import { MoneyTable } from '../money/money-table';
 import { AirSwitch } from './air-switch';
@@ -66,7 +66,7 @@ function Pictures({ topic, answer, plan }: TopicPicturesProps) {
           <SpeedAnswer
             running={running}
             wish={plan.brief?.noiseWish?.decibels}
-            now={profile.fanCap ?? caseFanShares[profile.load]}
+            now={speedNow(plan, profile)}
           />
         )
       );
@@ -77,6 +77,12 @@ function Pictures({ topic, answer, plan }: TopicPicturesProps) {
     case 'money':
       return <MoneyTable plan={plan} currency={answer.currency} />;
   }
+}
+
+function speedNow(plan: Plan, { fanCap, load }: Profile): { at: number; label: string } | undefined {
+  if (fanCap !== undefined) return { at: fanCap, label: 'now' };
+  const caseFans = Object.values(plan.parts).some(({ spec }) => spec.kind === 'fan');
+  return caseFans ? { at: caseFanShares[load], label: 'case fans now' } : undefined;
 }
 
 /** Less than this is neither over nor under, Pa. */
