@@ -70,9 +70,12 @@ export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
       <ShelfRows entries={shown} judged={needsAll ? matching : NOBODY} drag={drag} onOpen={setOpen} />
       {shown.length === 0 && entries.length > 0 && <p className="empty">Nothing on the shelf matches.</p>}
       <Suspense>
+        {open === 'duplicates' && <DuplicatesDialog onClose={close} />}
+        {open === 'backup' && <BackupDialog onClose={close} />}
+        {typeof open === 'object' && <ShelfCard id={open.id} onClose={close} />}
         {open === 'part files' && <PartFilesDialog onClose={close} />}
         {open === 'new part' && (
-          <NewPartDialog kind={wish.kind ?? selectedKind() ?? 'cooler'} onClose={() => setOpen(undefined)} />
+          <NewPartDialog kind={wish.kind ?? selectedKind() ?? 'cooler'} onClose={close} />
         )}
       </Suspense>
     </div>

@@ -119,7 +119,7 @@ function MoreTools({
         </select>
       </label>
       <label className="labelled">
-        <span>Longest edge, mm</span>
+        <span>Longest, mm</span>
         <input
           className="field number"
           inputMode="decimal"
@@ -128,15 +128,15 @@ function MoreTools({
           onChange={(event) => onWish({ longest: readNumber(event.target.value) })}
         />
       </label>
+      <label className="check shelf-favourites">
+        <input
+          type="checkbox"
+          checked={favourites}
+          onChange={(event) => onWish({ favourites: event.target.checked })}
+        />
+        Favourites
+      </label>
       <div className="shelf-more-row">
-        <label className="check">
-          <input
-            type="checkbox"
-            checked={favourites}
-            onChange={(event) => onWish({ favourites: event.target.checked })}
-          />
-          Favourites
-        </label>
         <button type="button" className="button small" onClick={onTidy}>
           Duplicates
         </button>
