@@ -3,7 +3,7 @@
  * a length prevails over what stands here.
  */
 import { leadPractice } from './assembly-practice';
-import { commonPractice, fromMemory, noStandard } from './cited-documents';
+import { commonPractice, fromMemory, noStandard, supplyGuideAtx3 } from './cited-documents';
 import { citing, type Published } from './published';
 import type { SupplyForm } from './supply-forms';
 
@@ -38,9 +38,20 @@ export type LeadBuildName = keyof typeof leadBuilds;
 
 type SupplyLead = 'main 24-pin' | 'processor' | 'card' | 'drive power';
 
+/**
+ * What the guide asks of a harness: no length is required of it, only that it is long enough to be plugged without
+ * tension, and a least length is recommended, from the exit of the case to the wire side of the first plug.
+ */
+export const leastLeadLength = citing(supplyGuideAtx3)(150, 'one source', 'chapter DC connectors', {
+  note: 'for all leads of general-use supplies; the guide of 2004 had 280 for the 12 V lead and 250 for the others',
+});
+
 const compactKits = { via: 'usual sets of leads', note: 'sets differ: measure before ordering' };
 
-/** Length of a supply's leads when its sheet states none, supply to first plug. */
+/**
+ * Length of a supply's leads when its sheet states none, supply to first plug. The guide leaves lengths to the maker;
+ * compact sets are made for compact enclosures, and are often short in larger ones.
+ */
 export const supplyLeadLengths: Readonly<
   Record<'ATX' | 'SFX' | 'other', Readonly<Record<SupplyLead, Published<number>>>>
 > = {

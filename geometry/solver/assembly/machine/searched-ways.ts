@@ -33,6 +33,19 @@ export function lettingGo(machine: Machine, unit: AssemblyUnit): Vector3 {
  * no suggested way takes past what never moves is searched for in earnest.
  */
 export function searchedWays(machine: Machine, stuck: UnitSet): readonly ExtraWays[] {
+  const known = searched.get(machine) ?? new Map<UnitSet, readonly ExtraWays[]>();
+  searched.set(machine, known);
+  const before = known.get(stuck);
+  if (before) return before;
+  const ways = searchAll(machine, stuck);
+  known.set(stuck, ways);
+  return ways;
+}
+
+/** Order and service ask the same of one machine. */
+const searched = new WeakMap<Machine, Map<UnitSet, readonly ExtraWays[]>>();
+
+function searchAll(machine: Machine, stuck: UnitSet): readonly ExtraWays[] {
   return unitsIn(stuck).flatMap((index): ExtraWays[] => {
     const unit = machine.units[index];
     if (
