@@ -11,7 +11,15 @@ import { foldText } from './fold-text';
 import { readBox } from './read-box';
 import { readFigure } from './read-figure';
 import { readWords } from './read-words';
-import { LARGEST_SHEET_TEXT, type Leftover, MOST_LEFTOVERS, type SheetReading } from './reading';
+import {
+  LARGEST_SHEET_TEXT,
+  type Leftover,
+  MOST_LEFTOVERS,
+  type ReadValue,
+  type SheetAnswer,
+  type SheetQuestion,
+  type SheetReading,
+} from './reading';
 import { type NameFound, rowsOf } from './rows';
 import { settle } from './settle';
 
@@ -40,13 +48,27 @@ export function readSheetText(text: string, kind: PartKind, options: SheetOption
   return {
     kind,
     values: settled.values.toSorted((a, b) => a.span.start - b.span.start),
-    questions: settled.questions,
+    questions: [...settled.questions, ...unsaidOf(settled.values)],
     leftovers: leftovers.slice(0, MOST_LEFTOVERS),
     moreLeftovers: Math.max(0, leftovers.length - MOST_LEFTOVERS),
     readTo: read.length,
     steps: steps + findings.length,
   };
 }
+
+/** What the form needs and no sheet says: which edge of a card its sockets face. */
+function unsaidOf(values: readonly ReadValue[]): readonly SheetQuestion[] {
+  const sockets = values.find(({ path }) => path.startsWith('power.'));
+  if (!sockets) return [];
+  const { span } = sockets;
+  const answers = ['top', 'end', 'bracket end'].map((value): SheetAnswer => {
+    const rule = 'your answer';
+    return { label: value, fills: [{ path: SOCKET_EDGE, value, span, rule }] };
+  });
+  return [{ id: SOCKET_EDGE, ask: 'Which edge of the card do its power sockets face?', span, answers }];
+}
+
+const SOCKET_EDGE = 'power.edge';
 
 function beyond(text: string): readonly Leftover[] {
   if (text.length <= LARGEST_SHEET_TEXT) return [];

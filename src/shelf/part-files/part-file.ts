@@ -48,15 +48,15 @@ export class RowCollector {
     return this.specs.length + this.badRows;
   }
 
-  /** Judges one part by the schema. */
-  take(row: number, value: unknown): void {
+  /** Judges one part by the schema. `nameOf` calls a field as the file calls it. */
+  take(row: number, value: unknown, nameOf: (path: string) => string = (path) => path): void {
     const parsed = partSpecSchema.safeParse(value, { reportInput: true });
     if (parsed.success) this.specs.push(parsed.data);
     else
       this.refuse(
         row,
         describeIssues(parsed.error.issues, value).map(({ path, message }) => ({
-          field: path === 'plan' ? '' : path,
+          field: path === 'plan' ? '' : nameOf(path),
           message,
         })),
       );

@@ -38,15 +38,23 @@ export function takeRow(plan: TablePlan, row: number, cells: readonly string[], 
     const leaf = leafAt(said, column.path);
     // A table of many kinds has columns that are not for this one; they are empty there, or a slip.
     if (!leaf) {
-      faults.push({ field: column.path, message: `a ${said} has no such field, met '${cell.slice(0, 40)}'` });
+      faults.push({
+        field: column.header || column.path,
+        message: `a ${said} has no such field, met '${cell.slice(0, 40)}'`,
+      });
       return;
     }
     const value = cellValue(cell, leaf, column, plan.mark);
-    if (typeof value === 'object') faults.push({ field: column.path, message: value.fault });
+    if (typeof value === 'object') faults.push({ field: column.header || column.path, message: value.fault });
     else place(root, column, value, faults);
   });
   if (faults.length > 0) rows.refuse(row, faults);
-  else rows.take(row, settled(root));
+  else rows.take(row, settled(root), (path) => headerAt(plan, path));
+}
+
+/** Complaints about a field go by its column; those about a field no column has, by the field. */
+function headerAt({ columns }: TablePlan, path: string): string {
+  return columns.find((column) => column.path === path && column.share === 'value')?.header ?? path;
 }
 
 type Cell = string | number | boolean | { readonly fault: string };

@@ -4,6 +4,7 @@ const titles: Readonly<Record<string, string>> = {
   maker: 'Maker',
   model: 'Model',
   mass: 'Mass',
+  'power.edge': 'Sockets face the edge',
   length: 'Length',
   width: 'Width',
   height: 'Height',

@@ -41,6 +41,7 @@ export function filledValues(
     } else values.push(plain(one, one.path, text));
   }
   for (const list of lists) values.push(...listFills(list, read, text));
+  if (kind === 'card') values.push(...socketPlaces(read));
   return { values, homeless };
 }
 
@@ -72,10 +73,39 @@ function coolerFills(style: string, one: ReadValue, fans: number, text: string):
   return Array.from({ length: fans }, (_, index) => plain(one, `fans.${index}.${key}`, text));
 }
 
+const SOCKET_EDGE = 'power.edge';
+/** Common practice, no source: sockets on the long edge stand two thirds along it, side by side. */
+const ALONG_TOP = 2 / 3;
+const SOCKET_PITCH_MM = 24;
+/** Fields that stand in where the sheet is silent, mm: a usual long card, and the height of a full-height one. */
+const USUAL = { length: 270, height: 111 } as const;
+
+/** The edge is the person's answer; the place along it is on no sheet, and is filled in as an assumption. */
+function socketPlaces(read: readonly ReadValue[]): readonly FilledValue[] {
+  const edge = read.find(({ path }) => path === SOCKET_EDGE)?.value;
+  if (edge === undefined) return [];
+  const number = (path: 'length' | 'height') =>
+    Number(read.find((one) => one.path === path)?.value ?? USUAL[path]);
+  const sockets = read
+    .filter(({ path }) => path.startsWith('power.') && path !== SOCKET_EDGE)
+    .reduce((sum, { value }) => sum + Number(value), 0);
+  const middle = edge === 'top' ? number('length') * ALONG_TOP : number('height') / 2;
+  const note = 'not on the pasted sheet; a usual place';
+  return Array.from({ length: sockets }, (_, index) => index).flatMap((index): readonly FilledValue[] => {
+    const at = Math.round(middle + (index - (sockets - 1) / 2) * SOCKET_PITCH_MM);
+    return [
+      { path: `power.${index}.edge`, value: edge },
+      { path: `power.${index}.at`, value: at, source: 'assumed', note },
+    ];
+  });
+}
+
 /** A list is begun anew: which edge a socket faces is on no sheet, and another part's would be a guess. */
 function listFills(list: string, read: readonly ReadValue[], text: string): readonly FilledValue[] {
   const entries = read.filter(({ path }) => path.startsWith(`${list}.`));
-  const named = entries.map((one) => ({ one, name: one.path.slice(list.length + 1) }));
+  const named = entries
+    .filter(({ path }) => path !== SOCKET_EDGE)
+    .map((one) => ({ one, name: one.path.slice(list.length + 1) }));
   if (list === 'power') {
     const sockets = named.flatMap(({ one, name }) => Array.from({ length: Number(one.value) }, () => name));
     const types = sockets.map((type, index): FilledValue => ({ path: `power.${index}.type`, value: type }));

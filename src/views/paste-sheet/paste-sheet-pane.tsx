@@ -8,7 +8,6 @@ import { fieldTitle, valueText } from './field-words';
 import { filledValues, keptAsAssumed } from './filled-values';
 import { type Answers, ReadingList } from './reading-list';
 import { SheetTextBox, type TextBoxHandle } from './sheet-text-box';
-import './paste-sheet.css';
 
 interface PasteSheetPaneProps {
   readonly form: FormHandle;

@@ -2,6 +2,7 @@
 import { lazy, Suspense, useState } from 'react';
 import type { PartKind } from '../../../geometry';
 import type { FormHandle } from '../part-form/part-form';
+import './paste-sheet.css';
 
 const PasteSheetPane = lazy(() =>
   import('./paste-sheet-pane').then((module) => ({ default: module.PasteSheetPane })),
