@@ -1,7 +1,5 @@
 /** Packs and unpacks library files in a worker of their own or, where there is none, on the page. */
-import { LIBRARY_LIMITS, type Library, type ReadLibrary } from './library-file';
-
-export type LibraryRequest = { readonly pack: Library } | { readonly unpack: Uint8Array };
+import { LIBRARY_LIMITS, type Library, type LibraryRequest, type ReadLibrary } from './library-file';
 
 export function packInWorker(library: Library): Promise<Uint8Array<ArrayBuffer>> {
   return ask({ pack: library }, async () => (await import('./library-file')).packLibrary(library));

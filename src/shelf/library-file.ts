@@ -29,6 +29,9 @@ export interface Library {
   readonly photos: readonly Photo[];
 }
 
+/** What is asked of the worker. */
+export type LibraryRequest = { readonly pack: Library } | { readonly unpack: Uint8Array };
+
 /** What a file may hold at the most; told to the person who chooses one. */
 export const LIBRARY_LIMITS = {
   fileBytes: 500_000_000,
