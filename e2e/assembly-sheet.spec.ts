@@ -1,7 +1,10 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test } from './support/guarded-page';
 import { openPage, waitForShelf, waitUntilSaved } from './support/plan-page';
 
-test('the assembly sheet is found beside the page, and a ticked step stays ticked', async ({ page }) => {
+test('the assembly sheet is found beside the page, a step is played, and a ticked step stays ticked', async ({
+  page,
+}) => {
   // The sheet is worked out twice, once for each load of the page.
   test.slow();
   const scripts: string[] = [];
@@ -25,7 +28,30 @@ test('the assembly sheet is found beside the page, and a ticked step stays ticke
   await first.check();
   await expect(dialog.getByText(/^1 of \d+ done$/)).toBeVisible();
 
-  await dialog.getByRole('button', { name: 'Close' }).click();
+  // Pictures come by themselves once the words stand.
+  await expect(dialog.getByRole('img').first()).toBeVisible({ timeout: 60_000 });
+  const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
+  const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+  expect(serious.map(({ id }) => id)).toEqual([]);
+
+  await dialog.getByRole('button', { name: 'Play Put in the card' }).click();
+  await expect(dialog).toHaveCount(0);
+  const slider = page.getByRole('slider', { name: 'Along the way in' });
+  await expect(slider).toBeVisible({ timeout: 60_000 });
+  await slider.focus();
+  await slider.press('Home');
+  await expect(slider).toHaveAttribute('aria-valuetext', /^Sliding, \d+ mm to go, 0 % of the way$/);
+  const canvas = page.locator('canvas').first();
+  const frames = Number(await canvas.getAttribute('data-frames'));
+  for (let press = 0; press < 5; press++) await slider.press('ArrowRight');
+  await expect(slider).toHaveAttribute('aria-valuetext', /[123] % of the way$/);
+  // The part moves with the slider: a frame or more for the five steps.
+  await expect.poll(async () => Number(await canvas.getAttribute('data-frames'))).toBeGreaterThan(frames);
+  await slider.press('End');
+  await expect(slider).toHaveAttribute('aria-valuetext', 'Seated, 100 % of the way');
+  await slider.press('Escape');
+  await expect(slider).toHaveCount(0);
+
   await waitUntilSaved(page);
   await page.reload();
   await waitForShelf(page);

@@ -32,7 +32,7 @@ export const examplePlans: readonly ExamplePlan[] = [
   },
   {
     file: 'blocked.json',
-    name: 'Lamp room drawing desk, longer card',
+    name: 'Signal loft desk, longer card',
     about: 'Everything fits in its place, and yet no way in is found for the card.',
   },
   {

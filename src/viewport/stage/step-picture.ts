@@ -32,6 +32,8 @@ const OFF_SHARE = 0.4;
 const OFF_MM = [14, 90] as const;
 const ROUND_SHARE = 0.9;
 const ROUND_MM = 110;
+/** A part of the machine larger than this is better shown with the rest. */
+const MOST_SHARE = 0.66;
 const ARROW_PIECES = 10;
 const ARROW_HEAD_MM = 7;
 
@@ -57,9 +59,11 @@ export function stepPicture(
     transformPoint(poseOnPath(path, from + ((1 - from) * k) / ARROW_PIECES), centre),
   );
   const moving = movingBounds(stage, displacement) ?? seat;
-  const bounds = around(moving, whole, Math.max(ROUND_MM, ROUND_SHARE * size));
-  const sight = fitSight(viewOf(line), bounds, screen, margin);
-  return { sight, bounds: union(whole, moving), displacement, arrow: arrowAlong(line, sight) };
+  const all = union(whole, moving);
+  const close = around(moving, whole, Math.max(ROUND_MM, ROUND_SHARE * size));
+  const isMostOfIt = diagonal(close) > MOST_SHARE * diagonal(all);
+  const sight = fitSight(viewOf(line), isMostOfIt ? all : close, screen, margin);
+  return { sight, bounds: all, displacement, arrow: arrowAlong(line, sight) };
 }
 
 function travelOf(motion: Motion, reach: number): number {
@@ -82,6 +86,8 @@ function around(moving: Bounds, whole: Bounds, room: number): Bounds {
     max: corner((axis) => Math.max(moving.max[axis], Math.min(whole.max[axis], moving.max[axis] + room))),
   };
 }
+
+const diagonal = ({ min, max }: Bounds): number => length(subtract(max, min));
 
 function union(a: Bounds, b: Bounds): Bounds {
   const corner = (pick: (axis: 0 | 1 | 2) => number): Vector3 => [pick(0), pick(1), pick(2)];

@@ -1,7 +1,7 @@
 /** What to have at hand before beginning, and what comes out for each part later. */
 import type { AssemblySheet, ServiceEntry } from '../../../geometry';
 import { Section } from './sheet-section';
-import { outFirst, upperFirst } from './sheet-words';
+import { outFirst, threadWords, upperFirst } from './sheet-words';
 
 export function ScrewList({ screws }: { readonly screws: AssemblySheet['screwList'] }) {
   return (
@@ -23,7 +23,7 @@ export function ScrewList({ screws }: { readonly screws: AssemblySheet['screwLis
             {screws.map(({ use, thread, count }) => (
               <tr key={use}>
                 <th scope="row">{upperFirst(use)}</th>
-                <td>{thread}</td>
+                <td>{threadWords(thread)}</td>
                 <td className="number">{count}</td>
               </tr>
             ))}

@@ -36,7 +36,7 @@ export function KnotSection({ problem, knot, unitNames, onPlay }: KnotSectionPro
         <p className="fault">{problem ?? 'No order was found.'}</p>
       ) : (
         knot.knots.map(({ units, sentence, pairs }) => (
-          <div key={units.join(' ')}>
+          <div key={units.join(' ')} className="assembly-knot">
             <p className="fault">{sentence}</p>
             <ul>
               {pairs.map((pair) => (

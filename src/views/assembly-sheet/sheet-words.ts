@@ -13,7 +13,12 @@ export function upperFirst(words: string): string {
 }
 
 export function screwWords({ count, thread, tightness }: StepScrew): string {
-  return `${count} × ${thread}${tightness === undefined ? '' : `: ${tightness}`}`;
+  return `${count} × ${threadWords(thread)}${tightness === undefined ? '' : `: ${tightness}`}`;
+}
+
+/** 'M2 × 3', with the sign of a measure instead of a letter. */
+export function threadWords(thread: string): string {
+  return thread.replace(/(\d) x (\d)/g, '$1 × $2');
 }
 
 /** A lead was routed when there is a line for it; without one its needed length says nothing. */
@@ -36,14 +41,12 @@ export function leadRemarks(lead: RoutedLead): string {
     ...(lead.measured ? ['length measured'] : []),
     ...(lead.behindTray ? ['behind the tray'] : []),
     ...(lead.crossesFans.length > 0 ? ['crosses the air of a fan'] : []),
-    ...(corners > 0 ? [`bends tighter than ${lead.bendRadius.toFixed(0)} mm ${timesWords(corners)}`] : []),
+    ...(corners > 0
+      ? [`${corners} ${corners === 1 ? 'bend' : 'bends'} under ${lead.bendRadius.toFixed(0)} mm`]
+      : []),
     ...(lead.assumedEnd ? ['an end is assumed'] : []),
   ];
   return remarks.join('; ');
-}
-
-function timesWords(count: number): string {
-  return count === 1 ? 'once' : `${count} times`;
 }
 
 /** What comes out before a part: covers, plugs, parts. */

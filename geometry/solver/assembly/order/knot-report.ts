@@ -38,11 +38,13 @@ export function reportKnots(machine: Machine, machineSystem: MachineSystem): Kno
         : `${upperFirst(inWords(names))} block each other: whichever goes in first keeps the others out.`;
     return { units: units.map(id), sentence, pairs };
   });
-  // What carries others is the last thing anybody gives up: a machine without its board is none.
+  // What carries others is the last thing anybody gives up: a machine without its board is none. It is only named
+  // where nothing less would do.
   const carried = (set: readonly number[]): number =>
     set.reduce((sum, unit) => sum + sizeOf(machineSystem.riders[unit] ?? 0n), 0);
   const sets = [...(found?.freeing ?? [])].sort((a, b) => carried(a) - carried(b));
-  const freeing = sets.map((set) => set.map(id));
+  const least = sets[0] ? carried(sets[0]) : 0;
+  const freeing = sets.filter((set) => carried(set) === least).map((set) => set.map(id));
   const [easiest] = sets;
   const openings = (found?.knots ?? []).flatMap(({ units }) =>
     openingsThatFree(machine, machineSystem, units),

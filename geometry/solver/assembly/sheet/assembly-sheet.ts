@@ -136,7 +136,7 @@ function takeOffWords({ kind, motions }: AssemblyStep): string {
           ? 'the top'
           : 'below';
   return kind === 'slot cover'
-    ? `drawn off towards ${side}, where the bracket of the card will sit`
+    ? `drawn off towards ${side}`
     : `straight off towards ${side}, and laid aside to the end`;
 }
 
