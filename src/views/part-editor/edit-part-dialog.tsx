@@ -2,6 +2,8 @@
 import { useState } from 'react';
 import type { PartSpec } from '../../../geometry';
 import { respecifyPart } from '../../store/part-actions';
+import { enclosureOverlay } from '../enclosure-editor/enclosure-overlay';
+import { EnclosureTools } from '../enclosure-editor/enclosure-tools';
 import { PartForm } from '../part-form/part-form';
 import { PasteSheetTool } from '../paste-sheet/paste-sheet-tool';
 import { FormDialog } from './form-dialog';
@@ -22,7 +24,13 @@ export function EditPartDialog({ id, label, spec, onClose }: EditPartDialogProps
           kind={spec.kind}
           start={spec}
           onDirty={onDirty}
-          tools={(form) => <PasteSheetTool form={form} text={sheet} onText={setSheet} />}
+          tools={(form) => (
+            <>
+              <PasteSheetTool form={form} text={sheet} onText={setSheet} />
+              <EnclosureTools form={form} />
+            </>
+          )}
+          overlay={enclosureOverlay}
           onSave={(next) => {
             respecifyPart(id, next);
             onClose();

@@ -6,6 +6,8 @@ import { keepOwnPart } from '../../shelf/shelf-store';
 import { useShelf } from '../../shelf/use-shelf';
 import { placePart } from '../../store/part-actions';
 import { announce } from '../../store/status-store';
+import { enclosureOverlay } from '../enclosure-editor/enclosure-overlay';
+import { EnclosureTools } from '../enclosure-editor/enclosure-tools';
 import { PartForm } from '../part-form/part-form';
 import { PasteSheetTool } from '../paste-sheet/paste-sheet-tool';
 import { FormDialog } from './form-dialog';
@@ -79,8 +81,12 @@ export function NewPartDialog({ kind: firstKind, onClose }: NewPartDialogProps) 
             onDirty={onDirty}
             onSave={save}
             tools={(form) => (
-              <PasteSheetTool form={form} text={sheet} onText={setSheet} isNew onKind={changeKind} />
+              <>
+                <PasteSheetTool form={form} text={sheet} onText={setSheet} isNew onKind={changeKind} />
+                <EnclosureTools form={form} />
+              </>
             )}
+            overlay={enclosureOverlay}
           >
             <button type="submit" className="button" value="keep">
               Keep on my shelf

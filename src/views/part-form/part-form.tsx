@@ -31,6 +31,8 @@ export interface FormHandle {
   readonly spec: PartSpec | undefined;
   /** One step of undo; calls with the same name that follow one another are one. Returns what has no field. */
   readonly fill: (values: readonly FilledValue[], name?: string) => readonly string[];
+  /** The same, but only if it leaves no new contradiction; says whether it did. */
+  readonly tryFill: (values: readonly FilledValue[], name?: string) => boolean;
   /** Puts another part in the form, as one step of undo. */
   readonly replace: (spec: PartSpec) => void;
   readonly goTo: (path: string) => void;
@@ -86,6 +88,12 @@ export function PartForm({ kind, start, onDirty, onSave, tools, overlay, childre
       const filled = fillDraft(field, draft, values);
       change(filled.draft, name);
       return filled.unplaced;
+    },
+    tryFill: (values, name) => {
+      const filled = fillDraft(field, draft, values);
+      const isSound = filled.unplaced.length === 0 && (isStale || readForm(field, filled.draft).ok);
+      if (isSound) change(filled.draft, name);
+      return isSound;
     },
     replace: (next) => change(toDraft(field, next)),
     goTo: goToField,
