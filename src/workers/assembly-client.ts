@@ -67,8 +67,9 @@ function ask(request: AssemblyRequest, take: (reply: AssemblyReply) => void): ()
   if (worker) worker.postMessage(request);
   else void answerOnPage(number);
   return () => {
-    // A worker in the middle of an answer hears nothing: the only way to stop it is to end it.
-    if (pending.delete(number)) endWorker();
+    // A worker in the middle of an answer hears nothing: the only way to stop it is to end it. A way is soon found, and
+    // the worker keeps the machine it was found in, so its answer is let come and go.
+    if (pending.delete(number) && request.kind === 'sheet') endWorker();
   };
 }
 
