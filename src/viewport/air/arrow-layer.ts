@@ -4,28 +4,29 @@
  */
 import {
   BackSide,
-  type DoubleSide,
   FrontSide,
   GreaterDepth,
   InstancedBufferAttribute,
-  InstancedMesh,
-  LatheGeometry,
+  type InstancedBufferGeometry,
   LessEqualDepth,
-  Matrix4,
-  Quaternion,
+  Mesh,
   ShaderMaterial,
-  Vector2,
+  type Side,
   Vector3,
 } from 'three';
 import type { AirArrow, AirPicture } from '../../../geometry';
 import type { Section } from '../../store/view-store';
 import type { Palette, Rgb } from '../palette';
+import { arrowShape } from './arrow-shape';
 import { arrowLength, colourOfWarmth, type WarmthColours, warmth } from './arrow-sizes';
 
 /** Most arrows drawn: those of the largest flow. A machine of two hundred parts has fewer. */
 const MOST = 256;
 
 const vertex = /* glsl */ `
+attribute vec3 place;
+attribute vec3 along;
+attribute float size;
 attribute vec3 tint;
 uniform float grow;
 varying vec3 colour;
@@ -33,12 +34,11 @@ varying vec3 seen;
 
 void main() {
   colour = tint;
-  vec3 scaled = vec3(length(instanceMatrix[0].xyz), length(instanceMatrix[1].xyz), length(instanceMatrix[2].xyz));
-  vec3 turned = normalize(mat3(instanceMatrix) * (normal / (scaled * scaled)));
-  seen = normalize(mat3(viewMatrix) * turned);
-  vec4 at = instanceMatrix * vec4(position, 1.0);
-  at.xyz += turned * grow;
-  gl_Position = projectionMatrix * viewMatrix * at;
+  vec3 beside = normalize(cross(along, abs(along.y) < 0.9 ? vec3(0.0, 1.0, 0.0) : vec3(1.0, 0.0, 0.0)));
+  mat3 turn = mat3(beside, along, cross(beside, along));
+  vec3 outwards = turn * normal;
+  seen = mat3(viewMatrix) * outwards;
+  gl_Position = projectionMatrix * viewMatrix * vec4(place + turn * position * size + outwards * grow, 1.0);
 }
 `;
 
@@ -50,14 +50,14 @@ varying vec3 colour;
 varying vec3 seen;
 
 void main() {
-  vec3 face = colour * (0.86 + 0.14 * abs(seen.z));
+  vec3 face = colour * (0.86 + 0.14 * abs(normalize(seen).z));
   gl_FragColor = vec4(mix(face, ink, inked), opacity);
 }
 `;
 
 interface Pass {
   readonly order: number;
-  readonly side: typeof FrontSide | typeof BackSide | typeof DoubleSide;
+  readonly side: Side;
   readonly behind?: true;
   readonly inked?: true;
 }
@@ -74,68 +74,34 @@ const OUTLINE = 0.8;
 /** How much is left of an arrow behind something. */
 const BEHIND_OPACITY = 0.42;
 
-/** Half widths and lengths of shaft and head for an arrow one long, about its middle. */
-function arrowShape(): LatheGeometry {
-  const profile: readonly (readonly [radius: number, along: number])[] = [
-    [0, -0.5],
-    [0.07, -0.5],
-    [0.07, 0.08],
-    [0.19, 0.08],
-    [0, 0.5],
-  ];
-  return new LatheGeometry(
-    profile.map(([radius, along]) => new Vector2(radius, along)),
-    14,
-  );
-}
-
 export class ArrowLayer {
-  readonly meshes: readonly InstancedMesh<LatheGeometry, ShaderMaterial>[];
+  readonly meshes: readonly Mesh<InstancedBufferGeometry, ShaderMaterial>[];
   private readonly shape = arrowShape();
+  private readonly places = new InstancedBufferAttribute(new Float32Array(MOST * 3), 3);
+  private readonly ways = new InstancedBufferAttribute(new Float32Array(MOST * 3), 3);
+  private readonly sizes = new InstancedBufferAttribute(new Float32Array(MOST), 1);
   private readonly tints = new InstancedBufferAttribute(new Float32Array(MOST * 3), 3);
   private colours: WarmthColours = { cold: [0, 0, 1], middle: [1, 1, 1], warm: [1, 0, 0] };
 
   constructor() {
+    this.shape.setAttribute('place', this.places);
+    this.shape.setAttribute('along', this.ways);
+    this.shape.setAttribute('size', this.sizes);
     this.shape.setAttribute('tint', this.tints);
-    this.meshes = PASSES.map((pass) => this.meshOf(pass));
-  }
-
-  private meshOf({ order, side, behind, inked }: Pass): InstancedMesh<LatheGeometry, ShaderMaterial> {
-    const material = new ShaderMaterial({
-      vertexShader: vertex,
-      fragmentShader: fragment,
-      uniforms: {
-        grow: { value: inked ? OUTLINE : 0 },
-        ink: { value: new Vector3() },
-        inked: { value: inked ? 1 : 0 },
-        opacity: { value: behind ? BEHIND_OPACITY : 1 },
-      },
-      transparent: true,
-      side,
-      depthWrite: !behind && !inked,
-      depthFunc: behind ? GreaterDepth : LessEqualDepth,
-    });
-    const mesh = new InstancedMesh(this.shape, material, MOST);
-    mesh.count = 0;
-    mesh.frustumCulled = false;
-    mesh.renderOrder = order;
-    return mesh;
+    this.meshes = PASSES.map((pass) => meshOf(this.shape, pass));
   }
 
   update(picture: AirPicture | undefined, section: Section | undefined): void {
     const arrows = picture ? shownArrows(picture, section) : [];
     arrows.forEach((arrow, i) => {
-      const matrix = matrixOf(arrow, picture?.largestFlow ?? 0);
-      for (const mesh of this.meshes) mesh.setMatrixAt(i, matrix);
-      const share = picture ? warmth(arrow.celsius, picture) : 0;
-      this.tints.setXYZ(i, ...colourOfWarmth(share, this.colours));
+      this.places.setXYZ(i, ...arrow.at);
+      this.ways.setXYZ(i, ...arrow.along);
+      this.sizes.setX(i, arrowLength(arrow, picture?.largestFlow ?? 0));
+      this.tints.setXYZ(i, ...colourOfWarmth(picture ? warmth(arrow.celsius, picture) : 0, this.colours));
     });
-    this.tints.needsUpdate = true;
-    for (const mesh of this.meshes) {
-      mesh.count = arrows.length;
-      mesh.visible = arrows.length > 0;
-      mesh.instanceMatrix.needsUpdate = true;
-    }
+    for (const attribute of [this.places, this.ways, this.sizes, this.tints]) attribute.needsUpdate = true;
+    this.shape.instanceCount = arrows.length;
+    for (const mesh of this.meshes) mesh.visible = arrows.length > 0;
   }
 
   setPalette({ selection, interference, paper, ink }: Palette): void {
@@ -145,11 +111,33 @@ export class ArrowLayer {
 
   dispose(): void {
     this.shape.dispose();
-    for (const mesh of this.meshes) {
-      mesh.material.dispose();
-      mesh.dispose();
-    }
+    for (const { material } of this.meshes) material.dispose();
   }
+}
+
+function meshOf(
+  shape: InstancedBufferGeometry,
+  { order, side, behind, inked }: Pass,
+): Mesh<InstancedBufferGeometry, ShaderMaterial> {
+  const material = new ShaderMaterial({
+    vertexShader: vertex,
+    fragmentShader: fragment,
+    uniforms: {
+      grow: { value: inked ? OUTLINE : 0 },
+      ink: { value: new Vector3() },
+      inked: { value: inked ? 1 : 0 },
+      opacity: { value: behind ? BEHIND_OPACITY : 1 },
+    },
+    transparent: true,
+    side,
+    depthWrite: !behind && !inked,
+    depthFunc: behind ? GreaterDepth : LessEqualDepth,
+  });
+  const mesh = new Mesh(shape, material);
+  mesh.frustumCulled = false;
+  mesh.matrixAutoUpdate = false;
+  mesh.renderOrder = order;
+  return mesh;
 }
 
 /** A grey that stands off the ground on both sheets. */
@@ -166,12 +154,4 @@ export function shownArrows({ arrows }: AirPicture, section: Section | undefined
     ? arrows.filter(({ at }) => (at[index] ?? 0) <= section.at !== section.flipped)
     : arrows;
   return [...kept].sort((a, b) => b.flow - a.flow).slice(0, MOST);
-}
-
-const UP = new Vector3(0, 1, 0);
-
-function matrixOf(arrow: AirArrow, largestFlow: number): Matrix4 {
-  const length = arrowLength(arrow, largestFlow);
-  const turn = new Quaternion().setFromUnitVectors(UP, new Vector3(...arrow.along));
-  return new Matrix4().compose(new Vector3(...arrow.at), turn, new Vector3(length, length, length));
 }

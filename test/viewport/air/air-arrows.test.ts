@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { AirArrow, AirPicture } from '../../../geometry';
+import { type AirArrow, type AirPicture, cross, dot, subtract, type Vector3 } from '../../../geometry';
 import { airLabels } from '../../../src/viewport/air/air-labels';
 import { shownArrows } from '../../../src/viewport/air/arrow-layer';
+import { arrowShape } from '../../../src/viewport/air/arrow-shape';
 import { arrowLength, colourOfWarmth, warmth } from '../../../src/viewport/air/arrow-sizes';
 
 const arrow = (more: Partial<AirArrow>): AirArrow => ({
@@ -62,4 +63,24 @@ test('temperatures are written at one arrow of every fan and at the largest flow
   ).toEqual([9, 8, 7, 6]);
   expect(new Set(labels.map(({ id }) => id)).size).toBe(labels.length);
   expect(airLabels(picture([arrow({}), ...card, ...inside]), 2)).toHaveLength(2);
+});
+
+test('every face of the arrow looks outwards, and it is one long about its middle', () => {
+  const shape = arrowShape();
+  const { array } = shape.getAttribute('position');
+  const normals = shape.getAttribute('normal').array;
+  const at = (list: ArrayLike<number>, i: number): Vector3 => [
+    list[3 * i] ?? 0,
+    list[3 * i + 1] ?? 0,
+    list[3 * i + 2] ?? 0,
+  ];
+  const heights: number[] = [];
+  for (let i = 0; i < array.length / 3; i += 3) {
+    const [a, b, c] = [at(array, i), at(array, i + 1), at(array, i + 2)];
+    heights.push(a[1], b[1], c[1]);
+    const face = cross(subtract(b, a), subtract(c, a));
+    if (Math.hypot(...face) < 1e-9) continue;
+    for (const corner of [0, 1, 2]) expect(dot(face, at(normals, i + corner))).toBeGreaterThan(0);
+  }
+  expect([Math.min(...heights), Math.max(...heights)]).toEqual([-0.5, 0.5]);
 });
