@@ -91,6 +91,15 @@ test('the air in the drawing, and the estimates', async ({ page }) => {
   await photograph(page, 'estimates');
 });
 
+test('an enclosure in the part editor', async ({ page }) => {
+  await openPage(page);
+  await waitForShelf(page);
+  await treePart(page, 'Enclosure').click();
+  await page.getByRole('button', { name: 'Edit by number' }).click();
+  await page.getByRole('button', { name: /^Interior, tray to side panel, .*: go to its field/ }).click();
+  await photograph(page, 'part-editor');
+});
+
 test('the focus of the keyboard', async ({ page }) => {
   await openPage(page);
   await waitForShelf(page);
