@@ -110,11 +110,17 @@ export function estimatePlan(
   };
   const all = Object.values(topics).flatMap(({ estimates }) => estimates);
   const run = runMachine(plan, scene, profile, middleValues);
+  const detail = powerDetail(plan, scene, profile, power.model);
   return {
     profile,
     topics,
-    wishes: briefWishes(plan, all, profile.room),
-    power: powerDetail(plan, scene, profile, power.model),
+    wishes: briefWishes(
+      plan,
+      all,
+      profile.room,
+      detail.plugs.flatMap(({ sentence }) => sentence ?? []),
+    ),
+    power: detail,
     ...(run.ok ? { running: runningDetail(run.run) } : {}),
     refused: refusedRatings(scene),
   };

@@ -16,11 +16,15 @@ export interface WishRow {
 
 const standingWords: readonly Standing[] = ['not met', 'unknown', 'perhaps', 'met'];
 
-/** `room` is what the estimates were asked for, deg C, when not the brief's. */
+/**
+ * `room` is what the estimates were asked for, deg C, when not the brief's; `missingPlugs` are the sentences about plugs
+ * that the supply does not have.
+ */
 export function briefWishes(
   plan: Plan,
   estimates: readonly Estimate[],
   room = plan.brief?.roomTemperature,
+  missingPlugs: readonly string[] = [],
 ): readonly WishRow[] {
   const { brief } = plan;
   if (!brief) return [];
@@ -54,7 +58,7 @@ export function briefWishes(
     isCarried(brief.carried) && find('mass hang angle')
       ? answered('handle', 'Hangs straight from its handle', find('mass hang angle'))
       : undefined,
-    brief.purpose ? answered('power', 'Power for the work', find('power sustained')) : undefined,
+    brief.purpose ? powerWish(find('power sustained'), missingPlugs) : undefined,
     ...(brief.upgrades ?? []).map(
       (upgrade, i): WishRow => ({
         id: `upgrade ${i + 1}`,
@@ -65,6 +69,12 @@ export function briefWishes(
     ),
   ];
   return rows.flatMap((row) => row ?? []);
+}
+
+/** Watts enough are no power where a plug is missing. */
+function powerWish(sustained: Estimate | undefined, [missing]: readonly string[]): WishRow {
+  const row = answered('power', 'Power for the work', sustained);
+  return missing === undefined ? row : { ...row, standing: 'not met', says: missing };
 }
 
 function isCarried(carried: NonNullable<Plan['brief']>['carried']): boolean {

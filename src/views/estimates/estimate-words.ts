@@ -108,6 +108,14 @@ export function topicLine({ answer, estimates }: TopicEstimates, topics: Estimat
   return `${silent.unknown.charAt(0).toUpperCase()}${silent.unknown.slice(1)}.`;
 }
 
+/** 'Missing: 1 card 16-pin plug.'; nothing when no plug is missing. */
+export function missingPlugs(plugs: EstimatesAnswer['power']['plugs']): string {
+  const missing = plugs.filter((plug) => plug.missing > 0);
+  if (missing.length === 0) return '';
+  const words = missing.map(({ missing: count, type }) => `${count} ${type} plug${count > 1 ? 's' : ''}`);
+  return ` Missing: ${words.join(', ')}.`;
+}
+
 /** '3 met, 1 perhaps, 1 not met, 2 unknown, by estimate.' */
 export function wishesLine(wishes: readonly WishRow[]): string {
   if (wishes.length === 0) return 'The brief asks for nothing that an estimate could answer.';

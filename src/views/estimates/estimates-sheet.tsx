@@ -4,7 +4,7 @@ import type { Estimate, Plan } from '../../../geometry';
 import { FitMark, type Tone } from '../../ui/fit-mark';
 import { keepUnits } from '../../ui/numbers';
 import type { EstimatesAnswer } from '../../workers/estimates-request';
-import { topicLine, wishesLine } from './estimate-words';
+import { missingPlugs, topicLine, wishesLine } from './estimate-words';
 import { FigureDetails } from './figure-details';
 import { RankingTable, StrongestTable } from './topics/ranking-table';
 import { type TopicId, TopicPictures } from './topics/topic-pictures';
@@ -25,7 +25,8 @@ const TOPICS: readonly (readonly [topic: TopicId, name: string])[] = [
 ];
 
 export function EstimatesSheet({ answer, plan }: EstimatesSheetProps) {
-  const { topics, wishes, refused, currency, ranking, strongest } = answer;
+  const { topics, wishes, refused, currency, ranking, strongest, power } = answer;
+  const missing = missingPlugs(power.plugs);
   return (
     <>
       {refused.length > 0 && (
@@ -42,8 +43,12 @@ export function EstimatesSheet({ answer, plan }: EstimatesSheetProps) {
           <TopicRow
             key={topic}
             name={name}
-            line={topicLine(topics[topic], topics)}
-            mark={worstOf(topics[topic].estimates.map(({ standing }) => standing))}
+            line={`${topicLine(topics[topic], topics)}${topic === 'power' ? missing : ''}`}
+            mark={
+              topic === 'power' && missing !== ''
+                ? { tone: 'interference', word: 'A plug is missing' }
+                : worstOf(topics[topic].estimates.map(({ standing }) => standing))
+            }
           >
             <TopicPictures topic={topic} answer={answer} plan={plan} />
             <div>

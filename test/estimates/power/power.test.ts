@@ -56,6 +56,17 @@ describe('plugs', () => {
     );
   });
 
+  it('is no power for the work while a plug is missing', () => {
+    const wish = (name: 'demo' | 'small') => {
+      const { plan, scene } = examplePlan(name);
+      const { wishes } = estimatePlan(plan, scene, { load: 'game' }, { bands: false });
+      return wishes.find(({ id }) => id === 'power');
+    };
+    expect(wish('demo')?.standing).toBe('met');
+    expect(wish('small')?.standing).toBe('not met');
+    expect(wish('small')?.says).toContain('16-pin');
+  });
+
   it('lets an 8-pin plug stand in for a 6-pin one, each once', () => {
     const plan = examplePlan('faults', (parts) => {
       if (!parts.card || !parts.supply) return;

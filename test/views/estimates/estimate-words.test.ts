@@ -4,6 +4,7 @@ import {
   bandText,
   effectText,
   inputText,
+  missingPlugs,
   topicLine,
   valueText,
   wishesLine,
@@ -88,6 +89,22 @@ describe('the line of a topic', () => {
   test('is never blank', () => {
     const topics = topicsWhere(figure);
     expect(topicLine(topics.money, topics)).toMatch(/^Unknown, because/);
+  });
+});
+
+describe('missing plugs', () => {
+  const plug = (missing: number) => ({
+    type: 'card 16-pin' as const,
+    wanted: [],
+    offered: 0,
+    standsIn: 0,
+    missing,
+  });
+
+  test('are told by number and name, and not at all when none is missing', () => {
+    expect(missingPlugs([plug(0)])).toBe('');
+    expect(missingPlugs([plug(1)])).toBe(' Missing: 1 card 16-pin plug.');
+    expect(missingPlugs([plug(2)])).toBe(' Missing: 2 card 16-pin plugs.');
   });
 });
 
