@@ -33,12 +33,12 @@ test('a price is kept with the plan, counted at once, and taken back by one undo
   openPlan('demo', demo);
   await render(<Shown />);
   expect(sums()).toContain('Total2414 EUR');
-  await put('Price of Card', '860,50');
-  expect(now().prices?.card).toBe(860.5);
+  await put('Price of Board', '310,50');
+  expect(now().prices?.board).toBe(310.5);
   expect(sums()).toContain('Total2514.50 EUR');
   expect(sums()).toContain('To spare385.50 EUR');
   await doing(undo);
-  expect(now().prices?.card).toBe(760);
+  expect(now().prices?.board).toBe(210);
 });
 
 test('a day, a shop and a currency are kept beside the amount; an empty amount takes all of it away', async () => {
