@@ -49,13 +49,8 @@ function plain(text: string): string {
 
 function figuresOf({ spec }: ShelfEntry): string {
   const { maker: _, model: __, remark: ___, ...figures } = spec;
-  return JSON.stringify(figures, (_key, value: unknown) => inOrder(value));
-}
-
-/** Objects with their fields in one order, whatever order they were typed in. */
-function inOrder(value: unknown): unknown {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
-  return Object.fromEntries(Object.entries(value).toSorted(([a], [b]) => (a < b ? -1 : 1)));
+  // Fields in one order, whatever order they were typed in; what is nested is written by the form, in its own.
+  return JSON.stringify(Object.entries(figures).sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 /** What a merge did away with. */

@@ -32,20 +32,33 @@ function plain(text: string): string {
   return uFuzzy.latinize(text.toLowerCase());
 }
 
+/** When this many are found as typed, nobody made a slip. */
+const ENOUGH = 20;
+
+const haystacks = new WeakMap<readonly ShelfEntry[], readonly string[]>();
+
+/** Texts of a list that is searched again and again, letter by letter. */
+function textsOf(entries: readonly ShelfEntry[]): readonly string[] {
+  const known = haystacks.get(entries);
+  if (known) return known;
+  const made = entries.map(searchText);
+  haystacks.set(entries, made);
+  return made;
+}
+
 /**
- * Entries that have every word typed, in any order. Those that have the words as they were typed come first, then
- * those that have them with a slip each; within both they keep their order.
+ * Entries that have every word typed, in any order. When few have the words as they were typed, those follow that have
+ * them with a slip each; within both they keep their order.
  */
 export function searchShelf(entries: readonly ShelfEntry[], typed: string): readonly ShelfEntry[] {
   const words = plain(typed).split(/\s+/).filter(Boolean);
   if (words.length === 0) return entries;
-  const exact: ShelfEntry[] = [];
-  const others: ShelfEntry[] = [];
-  for (const entry of entries) {
-    const text = searchText(entry);
-    (words.every((word) => text.includes(word)) ? exact : others).push(entry);
-  }
-  return [...exact, ...withSlips(others, words)];
+  const all = textsOf(entries);
+  const has = (text: string) => words.every((word) => text.includes(word));
+  const exact = entries.filter((_, index) => has(all[index] ?? ''));
+  if (exact.length >= ENOUGH) return exact;
+  const found = new Set(exact);
+  return [...exact, ...withSlips(entries, words).filter((entry) => !found.has(entry))];
 }
 
 function withSlips(entries: readonly ShelfEntry[], words: readonly string[]): readonly ShelfEntry[] {
@@ -54,7 +67,7 @@ function withSlips(entries: readonly ShelfEntry[], words: readonly string[]): re
     // A leading minus means 'without' to the library; nobody types it here for that.
     const needle = word.replace(/^-+/, '');
     if (found.length === 0 || needle === '') continue;
-    const places = fuzzy.filter(found.map(searchText), needle);
+    const places = fuzzy.filter([...textsOf(found)], needle);
     const before = found;
     if (places) found = places.flatMap((place) => before[place] ?? []);
   }
