@@ -61,20 +61,21 @@ export function discover(study: PlanStudy, { legs, directions }: ClearanceLegs):
   return binding && { variations, pairs, binding };
 }
 
-/** A dimension may move both boxes of a pair, and further at the other end of its band where a builder clamps. */
+/** Dimensions together may move a box by more than each of them alone where a builder clamps or builds anew. */
 const AMPLE = 2;
 
-/** How far the boxes of a leg may wander against each other, all dimensions off at once. */
+/** How far the boxes of a leg may wander against each other, all dimensions off at once, mm. */
 interface LegReach {
-  /** Of any two boxes, along any axis, mm. */
+  /** Of any two boxes, along any axis. */
   readonly widest: number;
-  /** Of two boxes by their numbers in the scene. */
-  between(from: number, to: number): Reach;
+  /** Of all boxes alike, by what moves mounts and feet on the way. */
+  readonly whole: Reach;
+  /** Of one box by its number in the scene, by what moves that box. */
+  own(box: number): Reach;
 }
 
 type Mutable = [number, number, number];
 
-/** A dimension counts for the boxes it moves; one that moves a mount or a foot on the way counts for all. */
 function reachOf(study: PlanStudy, leg: Leg): LegReach {
   const all: Mutable = [0, 0, 0];
   const whole: Mutable = [0, 0, 0];
@@ -83,33 +84,30 @@ function reachOf(study: PlanStudy, leg: Leg): LegReach {
     const varied = study.varied(part);
     const { pose, firstBox } = partAt(study, part).placed;
     for (const dimension of varied.dimensionsTouching(wanted)) {
-      const change = varied.atBandEnd(dimension, 1);
-      const by = turnedShift(pose.rotation, change.shift);
+      const spread = varied.spreadOf(dimension);
+      const by = turnedShift(pose.rotation, spread.shift);
       addTo(all, by);
-      if (meets({ ...change, boxes: NO_BOXES }, wanted)) addTo(whole, by);
-      for (const box of change.boxes.keys()) {
+      if (meets(spread, { ...wanted, boxes: NO_BOXES })) addTo(whole, by);
+      for (const box of spread.boxes) {
+        if (!wanted.boxes.has(box)) continue;
         const ofBox = own.get(firstBox + box) ?? [0, 0, 0];
         addTo(ofBox, by);
         own.set(firstBox + box, ofBox);
       }
     }
   }
-  return {
-    widest: Math.max(...all),
-    between(from, to) {
-      const reach: Mutable = [...whole];
-      addTo(reach, own.get(from) ?? NO_REACH);
-      addTo(reach, own.get(to) ?? NO_REACH);
-      return reach;
-    },
-  };
+  return { widest: Math.max(...all), whole, own: (box) => own.get(box) ?? NO_REACH };
 }
 
-const NO_BOXES: ReadonlyMap<number, undefined> = new Map();
+const NO_BOXES: ReadonlySet<number> = new Set();
 const NO_REACH: Reach = [0, 0, 0];
 
 function addTo(sum: Mutable, by: Vector3): void {
   for (const axis of [0, 1, 2] as const) sum[axis] += by[axis];
+}
+
+function together(a: Reach, b: Reach): Reach {
+  return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 }
 
 /** A shift in the frame of a part, along the axes of the world. */
@@ -134,9 +132,12 @@ function nearPairsOnly(
 ): Leg | undefined {
   const from = new Set<number>();
   const to = new Set<number>();
+  const reachesTo = leg.toBoxes.map((box) => reach.own(box));
   for (const a of leg.fromBoxes) {
-    for (const b of leg.toBoxes) {
-      if (!mayFace(study.scene.packed, a, b, directions, reach.between(a, b), within)) continue;
+    const reachFrom = together(reach.whole, reach.own(a));
+    for (const [index, b] of leg.toBoxes.entries()) {
+      const reaches = [reachFrom, reachesTo[index] ?? NO_REACH] as const;
+      if (!mayFace(study.scene.packed, a, b, directions, reaches, within)) continue;
       from.add(a);
       to.add(b);
     }
@@ -180,7 +181,8 @@ function pairsOfLeg(
     lower: variations.map(({ part, lower }) => at(part, lower)),
   };
   const numbers = [...leg.fromBoxes, ...leg.toBoxes];
-  const between = (from: number, to: number) => reach.between(numbers[from] ?? -1, numbers[to] ?? -1);
+  const between = (from: number, to: number) =>
+    together(reach.whole, together(reach.own(numbers[from] ?? -1), reach.own(numbers[to] ?? -1)));
   return facePairsOf(ends, directions, between).flatMap((pair) => {
     const along = directions[pair.direction];
     return along ? [{ ...pair, leg, along }] : [];

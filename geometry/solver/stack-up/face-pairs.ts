@@ -64,13 +64,13 @@ export function mayFace(
   from: number,
   to: number,
   directions: readonly Vector3[],
-  reach: Reach,
+  reaches: readonly [from: Reach, to: Reach],
   within: number,
 ): boolean {
   if (packed.aligned[from] !== 1 || packed.aligned[to] !== 1) return true;
   return directions.some((direction) => {
     const world = worldDirection(direction);
-    return world === undefined || isNear(packed, from, to, world, reach, within);
+    return world === undefined || isNear(packed, from, to, world, reaches, within);
   });
 }
 
@@ -79,14 +79,14 @@ function isNear(
   from: number,
   to: number,
   { axis, forward }: WorldDirection,
-  reach: Reach,
+  [reachFrom, reachTo]: readonly [Reach, Reach],
   within: number,
 ): boolean {
   if (distance(packed, from, to, axis, forward) > within) return false;
   for (const across of AXES) {
     for (const up of SENSES) {
       if (across === axis && up === forward) continue;
-      if (distance(packed, from, to, across, up) >= reach[across]) return false;
+      if (distance(packed, from, to, across, up) >= reachFrom[across] + reachTo[across]) return false;
     }
   }
   return true;

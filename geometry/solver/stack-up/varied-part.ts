@@ -5,6 +5,7 @@ import type { PartSpec } from '../../parts/part-spec';
 import { withDimension } from '../../parts/stated-dimensions/change-dimension';
 import { dimensionsOf, type PartDimension } from '../../parts/stated-dimensions/stated-dimensions';
 import { modelOf } from '../../plan/place-plan';
+import type { Vector3 } from '../../space/vector';
 import { type ChangedPart, compareModels, meets, type Touched } from './changed-part';
 
 /** A dimension at the upper (1) or lower (-1) end of its band. */
@@ -15,8 +16,16 @@ export interface VariedPart {
   /** Dimensions with a band that may touch what is asked about. */
   dimensionsTouching(wanted: Touched): readonly PartDimension[];
   atBandEnd(dimension: PartDimension, side: Side): ChangedPart;
+  /** All that either end of its band moves, and how far at the most. */
+  spreadOf(dimension: PartDimension): Spread;
   /** With several dimensions at given values, by path, mm. */
   withValues(values: ReadonlyMap<string, number>): ChangedPart;
+}
+
+export interface Spread extends Touched {
+  readonly boxes: ReadonlySet<number>;
+  /** Along each axis of the part, mm. */
+  readonly shift: Vector3;
 }
 
 const NO_ADJUSTMENT: AdjustmentValues = {};
@@ -51,6 +60,7 @@ class RememberedVariations implements VariedPart {
     1: new Map(),
     [-1]: new Map(),
   };
+  private readonly spreads = new Map<PartDimension, Spread>();
   private readonly corners = new Map<string, ChangedPart>();
 
   constructor(spec: PartSpec, adjust: AdjustmentValues) {
@@ -64,7 +74,23 @@ class RememberedVariations implements VariedPart {
     return this.groups
       .filter((group) => meets(this.touchedBy(group), wanted))
       .flatMap((group) => group.dimensions)
-      .filter((dimension) => meets(this.atBandEnd(dimension, 1), wanted));
+      .filter((dimension) => meets(this.spreadOf(dimension), wanted));
+  }
+
+  /** A body may be built another way at one end only: a row of plugs loses one. */
+  spreadOf(dimension: PartDimension): Spread {
+    const before = this.spreads.get(dimension);
+    if (before) return before;
+    const [upper, lower] = [this.atBandEnd(dimension, 1), this.atBandEnd(dimension, -1)];
+    const along = (axis: 0 | 1 | 2) => Math.max(upper.shift[axis], lower.shift[axis]);
+    const made: Spread = {
+      boxes: new Set([...upper.boxes.keys(), ...lower.boxes.keys()]),
+      mounts: new Set([...upper.mounts.keys(), ...lower.mounts.keys()]),
+      feet: new Set([...upper.feet.keys(), ...lower.feet.keys()]),
+      shift: [along(0), along(1), along(2)],
+    };
+    this.spreads.set(dimension, made);
+    return made;
   }
 
   atBandEnd(dimension: PartDimension, side: Side): ChangedPart {

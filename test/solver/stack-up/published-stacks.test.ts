@@ -1,20 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { partSpecSchema } from '../../../geometry/parts/part-spec';
 import { withStatement } from '../../../geometry/parts/stated-dimensions/change-dimension';
 import { dimensionAt } from '../../../geometry/parts/stated-dimensions/stated-dimensions';
-import type { Plan } from '../../../geometry/plan/plan-schema';
 import { combineTerms } from '../../../geometry/solver/stack-up/combine';
 import { stackUpBetween } from '../../../geometry/solver/stack-up/face-stack-up';
 import { smallBuild } from '../../plan/small-build';
-
-/** The small build with a processor whose sheet is silent about its height. */
-function silentProcessor(): Plan {
-  const plan = smallBuild();
-  const processor = plan.parts.processor;
-  if (!processor) throw new RangeError('no processor');
-  const spec = partSpecSchema.parse({ ...processor.spec, height: undefined });
-  return { ...plan, parts: { ...plan.parts, processor: { ...processor, spec } } };
-}
+import { silentProcessor } from './silent-processor';
 
 describe('published stacks', () => {
   it('gives the printed height of the processor lid from a placed scene', () => {

@@ -1,20 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { stackUpOf } from '../../../geometry/solver/stack-up/stack-ups';
-import { type ExamplePlan, examplePlan } from './example-plans';
+import { examplePlan } from './example-plans';
 import { discoveryOf, fastClearance, normals, seeded, solvedClearance, valuesAt } from './sampling';
-
-/** Clearances of the example plans: through the mounting tree, an adapter plate, a riser, fans raised over memory. */
-const watched: readonly (readonly [ExamplePlan, string])[] = [
-  ['demo', 'cooler to side panel/cooler/enclosure'],
-  ['demo', 'cooler to board/cooler/board'],
-  ['demo', 'supply plugs to what is in front/supply/fan-2'],
-  ['demo', 'cooler to memory/cooler/memory'],
-  ['faults', 'card plug to side panel/card/enclosure'],
-  ['faults', 'cooler to other parts/cooler/fan-3'],
-  ['faults', 'supply plugs to what is in front/supply/fan-2'],
-  ['small', 'supply to card/supply/card'],
-  ['small', 'card plug to side panel/card/enclosure'],
-];
+import { kinked, watched } from './watched-clearances';
 
 const MILLION = 1_000_000;
 const SOLVED = 25;
@@ -77,15 +65,6 @@ describe.each(watched)('%s: %s', (name, id) => {
     expect(below / MILLION).toBeCloseTo(stack.probabilityBelowWanted, 2);
   });
 });
-
-/** Clearances in which another face takes over within the band, or the binding faces may slip past each other. */
-const kinked: readonly (readonly [ExamplePlan, string])[] = [
-  ['demo', 'card tip/card/fan'],
-  ['demo', 'card to what lies below/card/supply'],
-  ['demo', 'supply to other parts/supply/board'],
-  ['small', 'cooler to top/cooler/enclosure'],
-  ['small', 'supply plugs to what is in front/supply/board'],
-];
 
 describe.each(kinked)('%s: %s', (name, id) => {
   const plan = examplePlan(name);
