@@ -86,7 +86,7 @@ test('the shelf says how each part would sit; an own part is measured, taken ove
     const download = page.waitForEvent('download');
     await dialog.getByRole('button', { name: 'Save to a file' }).click();
     const file = await (await download).path();
-    await expect(dialog.getByRole('status')).toContainText('1 plans, 1 parts, 1 remarks, 1 photos');
+    await expect(dialog.getByRole('status')).toContainText('1 plan, 1 own part, remarks on 1 part, 1 photo');
     await dialog.getByLabel('Library file').setInputFiles('e2e/pictures/section.png');
     await expect(dialog.getByRole('alert')).toContainText('not a zip archive');
     await dialog.getByRole('button', { name: 'Close' }).click();

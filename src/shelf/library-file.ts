@@ -190,8 +190,3 @@ function joined(pieces: readonly Uint8Array[], total: number): Uint8Array {
   }
   return whole;
 }
-
-/** How much of everything a library holds, for the question before it is restored. */
-export function countsOf({ plans, parts, remarks, photos }: Library): Readonly<Record<string, number>> {
-  return { plans: plans.length, parts: parts.length, remarks: remarks.length, photos: photos.length };
-}

@@ -1,11 +1,21 @@
 /** What the form of an enclosure offers beside its fields. */
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import type { FilledValue } from '../part-form/fill-draft';
 import type { FormHandle } from '../part-form/part-form';
 import { AddFitting } from './add-fitting';
 import { LimitsPanel } from './limits-panel';
 
-export function EnclosureTools({ form }: { readonly form: FormHandle }) {
+interface EnclosureToolsProps {
+  readonly form: FormHandle;
+  /** Limits read from a pasted sheet. */
+  readonly pasted?: readonly FilledValue[] | undefined;
+}
+
+export function EnclosureTools({ form, pasted }: EnclosureToolsProps) {
   const [isOpen, setOpen] = useState(form.spec === undefined);
+  useEffect(() => {
+    if (pasted) setOpen(true);
+  }, [pasted]);
   if (form.kind !== 'enclosure') return null;
   return (
     <>
@@ -17,7 +27,7 @@ export function EnclosureTools({ form }: { readonly form: FormHandle }) {
         <summary>
           From a layout and published limits <span>cooler height, card length, room behind the tray …</span>
         </summary>
-        {isOpen && <LimitsPanel form={form} />}
+        {isOpen && <LimitsPanel form={form} pasted={pasted} />}
       </details>
       {form.spec?.kind === 'enclosure' && <AddFitting form={form} spec={form.spec} />}
     </>

@@ -1,5 +1,5 @@
 /** From a layout and what a maker publishes to an enclosure, with a report on how each wall was found. */
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import {
   enclosureFromLimits,
   type FoundFace,
@@ -9,6 +9,7 @@ import {
 import { describeSchema } from '../part-form/describe-schema';
 import { asObject, type Draft, toDraft, toValue } from '../part-form/draft';
 import { FieldEditor } from '../part-form/field-editor';
+import { type FilledValue, fillDraft } from '../part-form/fill-draft';
 import type { FormHandle } from '../part-form/part-form';
 
 const field = describeSchema(publishedLimitsSchema);
@@ -20,8 +21,17 @@ const START: PublishedLimits = {
   supply: 'ATX',
 };
 
-export function LimitsPanel({ form }: { readonly form: FormHandle }) {
+interface LimitsPanelProps {
+  readonly form: FormHandle;
+  /** Read from a pasted sheet. */
+  readonly pasted?: readonly FilledValue[] | undefined;
+}
+
+export function LimitsPanel({ form, pasted }: LimitsPanelProps) {
   const [draft, setDraft] = useState<Draft>(() => toDraft(field, START));
+  useEffect(() => {
+    if (pasted) setDraft((before) => fillDraft(field, before, pasted).draft);
+  }, [pasted]);
   const { maker, model } = asObject(form.draft);
   const identity = { maker: nameOr(maker, '-'), model: nameOr(model, 'From its limits') };
   const read = useMemo(() => publishedLimitsSchema.safeParse(toValue(field, draft)), [draft]);

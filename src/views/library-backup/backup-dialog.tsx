@@ -3,11 +3,13 @@ import { type ChangeEvent, useRef, useState } from 'react';
 import type { Problem } from '../../../geometry';
 import { type RestoreWay, readLibrary, restoreLibrary, undoRestore } from '../../shelf/library-backup';
 import { packInWorker, readLibraryFile } from '../../shelf/library-client';
-import { countsOf, LIBRARY_LIMITS, type Library } from '../../shelf/library-file';
+import { LIBRARY_LIMITS, type Library } from '../../shelf/library-file';
 import { reloadOwnShelf } from '../../shelf/shelf-store';
 import { tellOtherShelves } from '../../shelf/shelf-tabs';
 import { reopenFromStorage, saveNow } from '../../store/plan-session';
 import { Dialog } from '../../ui/dialog';
+import { countOf } from '../../ui/numbers';
+import './backup-dialog.css';
 
 type State =
   | { readonly kind: 'ready' }
@@ -144,7 +146,7 @@ function Outcome({ state, onRestore, onTakeBack, onCancel }: OutcomeProps) {
       );
     case 'asking':
       return (
-        <section aria-label="How to restore">
+        <section className="restore-question" aria-label="How to restore">
           <p role="status">
             '{state.file}' holds {wordsOf(state.library)}.
           </p>
@@ -188,10 +190,13 @@ async function showAnew(): Promise<void> {
   await reopenFromStorage();
 }
 
-function wordsOf(library: Library): string {
-  return Object.entries(countsOf(library))
-    .map(([name, count]) => `${count} ${name}`)
-    .join(', ');
+function wordsOf({ plans, parts, remarks, photos }: Library): string {
+  return [
+    countOf(plans.length, 'plan'),
+    countOf(parts.length, 'own part'),
+    `remarks on ${countOf(remarks.length, 'part')}`,
+    countOf(photos.length, 'photo'),
+  ].join(', ');
 }
 
 function download(bytes: Uint8Array<ArrayBuffer>): void {

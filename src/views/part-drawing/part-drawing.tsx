@@ -1,6 +1,6 @@
 /** A part as it is described so far: three dimensioned views and the body, drawn anew as figures change. */
 import { type ReactNode, useMemo } from 'react';
-import { boundsOfBoxes, drivenParts, modelOf, type PartSpec, viewsOf } from '../../../geometry';
+import { boundsOfBoxes, drivenPart, modelOf, type PartSpec, viewsOf } from '../../../geometry';
 import { dimensionTexts } from './dimension-texts';
 import { ProjectionSign } from './projection-sign';
 import { layOutSheet, type PlacedView } from './sheet-layout';
@@ -33,18 +33,14 @@ export function PartDrawing({ spec, shown, activePath, isStale, onPick, overlay 
   const width = Math.max(measured, NARROWEST);
   const model = modelOf(spec);
   const views = useMemo(() => viewsOf(spec), [spec]);
-  const driven = useMemo(() => drivenParts(spec), [spec]);
-  const texts = useMemo(
-    () => dimensionTexts(spec, driven, shown, activePath),
-    [spec, driven, shown, activePath],
-  );
+  const texts = useMemo(() => dimensionTexts(spec, shown, activePath), [spec, shown, activePath]);
   const layout = useMemo(() => {
     const whole = boundsOfBoxes(model.boxes.map(({ box }) => box));
     return whole && layOutSheet(views, whole, texts, width, width * TALLEST_SHARE);
   }, [views, model, texts, width]);
   const moving = useMemo(
-    () => new Set(activePath === undefined ? [] : (driven.get(activePath)?.moves ?? [])),
-    [driven, activePath],
+    () => new Set(activePath === undefined ? [] : (drivenPart(spec, activePath)?.moves ?? [])),
+    [spec, activePath],
   );
   if (!layout) return null;
   const { corner } = layout;

@@ -8,6 +8,7 @@ import { placePart } from '../../store/part-actions';
 import { announce } from '../../store/status-store';
 import { enclosureOverlay } from '../enclosure-editor/enclosure-overlay';
 import { EnclosureTools } from '../enclosure-editor/enclosure-tools';
+import type { FilledValue } from '../part-form/fill-draft';
 import { PartForm } from '../part-form/part-form';
 import { PasteSheetTool } from '../paste-sheet/paste-sheet-tool';
 import { FormDialog } from './form-dialog';
@@ -24,6 +25,7 @@ export function NewPartDialog({ kind: firstKind, onClose }: NewPartDialogProps) 
   const [kind, setKind] = useState(firstKind);
   const [startId, setStartId] = useState<string>();
   const [sheet, setSheet] = useState('');
+  const [limits, setLimits] = useState<readonly FilledValue[]>();
   const entries = shelf.filter((entry) => entry.spec.kind === kind);
   const start = startId === EMPTY ? undefined : (entries.find((entry) => entry.id === startId) ?? entries[0]);
   const changeKind = (next: PartKind) => {
@@ -82,8 +84,15 @@ export function NewPartDialog({ kind: firstKind, onClose }: NewPartDialogProps) 
             onSave={save}
             tools={(form) => (
               <>
-                <PasteSheetTool form={form} text={sheet} onText={setSheet} isNew onKind={changeKind} />
-                <EnclosureTools form={form} />
+                <PasteSheetTool
+                  form={form}
+                  text={sheet}
+                  onText={setSheet}
+                  isNew
+                  onKind={changeKind}
+                  onLimits={setLimits}
+                />
+                <EnclosureTools form={form} pasted={limits} />
               </>
             )}
             overlay={enclosureOverlay}

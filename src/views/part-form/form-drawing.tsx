@@ -1,6 +1,6 @@
 /** The drawing beside a form, and the form's own undo. */
 import { type ReactNode, useMemo } from 'react';
-import { drivenParts, type PartSpec } from '../../../geometry';
+import { lengthPaths, type PartSpec } from '../../../geometry';
 import { PartDrawing } from '../part-drawing/part-drawing';
 import type { PlacedView } from '../part-drawing/sheet-layout';
 import { goToField } from './go-to-field';
@@ -17,7 +17,7 @@ interface FormDrawingProps {
 
 export function FormDrawing({ spec, isStale, activePath, steps, overlay }: FormDrawingProps) {
   const shown = useMemo(
-    () => (spec ? [...drivenParts(spec).keys()].filter((path) => isAlwaysDrawn(spec.kind, path)) : []),
+    () => (spec ? lengthPaths(spec).filter((path) => isAlwaysDrawn(spec.kind, path)) : []),
     [spec],
   );
   return (

@@ -3,9 +3,11 @@ import { useDeferredValue, useMemo, useRef, useState } from 'react';
 import { guessKind, kindName, type PartKind, type ReadValue, readSheetText } from '../../../geometry';
 import { countOf } from '../../ui/numbers';
 import { asObject } from '../part-form/draft';
+import type { FilledValue } from '../part-form/fill-draft';
 import type { FormHandle } from '../part-form/part-form';
 import { fieldTitle, valueText } from './field-words';
 import { filledValues, keptAsAssumed } from './filled-values';
+import { limitsRead } from './limits-read';
 import { type Answers, ReadingList } from './reading-list';
 import { SheetTextBox, type TextBoxHandle } from './sheet-text-box';
 
@@ -16,6 +18,7 @@ interface PasteSheetPaneProps {
   /** The form is of a part that is not there yet: what it holds so far is another part's. */
   readonly isNew: boolean;
   readonly onKind?: ((kind: PartKind) => void) | undefined;
+  readonly onLimits?: ((limits: readonly FilledValue[]) => void) | undefined;
   readonly onDone: (told: string) => void;
 }
 
@@ -23,7 +26,7 @@ const NO_ANSWERS: Answers = new Map();
 /** Shorter texts are read as they come; the kind is guessed of those with something in them. */
 const WORTH_GUESSING = 20;
 
-export function PasteSheetPane({ form, text, onText, isNew, onKind, onDone }: PasteSheetPaneProps) {
+export function PasteSheetPane({ form, text, onText, isNew, onKind, onLimits, onDone }: PasteSheetPaneProps) {
   const [answers, setAnswers] = useState(NO_ANSWERS);
   const box = useRef<TextBoxHandle>(null);
   const readText = useDeferredValue(text);
@@ -48,8 +51,15 @@ export function PasteSheetPane({ form, text, onText, isNew, onKind, onDone }: Pa
   const fill = () => {
     const read = filledValues(kind, draft, chosen, readText);
     const unplaced = form.fill([...(isNew ? keptAsAssumed(draft, chosen) : []), ...read.values]);
-    const homeless = [...read.homeless, ...chosen.filter(({ path }) => unplaced.includes(path))];
-    onDone(toldOf(chosen.length - homeless.length, homeless));
+    const limits = onLimits ? limitsRead(chosen, readText) : [];
+    if (limits.length > 0) onLimits?.(limits);
+    const kept = (path: string) => onLimits !== undefined && path.startsWith('limits.');
+    const homeless = [...read.homeless, ...chosen.filter(({ path }) => unplaced.includes(path))].filter(
+      ({ path }) => !kept(path),
+    );
+    const panel =
+      limits.length > 0 ? ' What the maker promises stands in the panel of published limits.' : '';
+    onDone(`${toldOf(chosen.length - homeless.length, homeless)}${panel}`);
   };
   return (
     <div className="sheet-pane">

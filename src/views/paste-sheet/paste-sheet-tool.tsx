@@ -1,6 +1,7 @@
 /** The way into the pane from a form: a button, and what the last filling did. The pane is loaded when it is opened. */
 import { lazy, Suspense, useState } from 'react';
 import type { PartKind } from '../../../geometry';
+import type { FilledValue } from '../part-form/fill-draft';
 import type { FormHandle } from '../part-form/part-form';
 import './paste-sheet.css';
 
@@ -15,9 +16,11 @@ interface PasteSheetToolProps {
   readonly onText: (text: string) => void;
   readonly isNew?: boolean;
   readonly onKind?: (kind: PartKind) => void;
+  /** Takes what an enclosure's sheet promises, where there is a panel for it. */
+  readonly onLimits?: (limits: readonly FilledValue[]) => void;
 }
 
-export function PasteSheetTool({ form, text, onText, isNew = false, onKind }: PasteSheetToolProps) {
+export function PasteSheetTool({ form, text, onText, isNew = false, onKind, onLimits }: PasteSheetToolProps) {
   const [open, setOpen] = useState(text !== '');
   const [told, setTold] = useState('');
   return (
@@ -36,6 +39,7 @@ export function PasteSheetTool({ form, text, onText, isNew = false, onKind }: Pa
             onText={onText}
             isNew={isNew}
             onKind={onKind}
+            onLimits={onLimits}
             onDone={(words) => {
               setTold(words);
               setOpen(false);

@@ -83,15 +83,27 @@ interface QuestionProps {
 
 function Question({ question, answer, onAnswer, children }: QuestionProps) {
   const name = `sheet-question-${question.id}`;
+  // All answers are to one field: it is named above them, not on each.
+  const isOneField =
+    new Set(question.answers.flatMap(({ fills }) => fills.map(({ path }) => path))).size === 1;
   return (
     <fieldset className="sheet-question">
       <legend>{question.ask}</legend>
-      {children}
+      <p>
+        {isOneField && (
+          <span className="quiet">{fieldTitle(question.answers[0]?.fills[0]?.path ?? '')}: </span>
+        )}
+        {children}
+      </p>
       <div className="sheet-answers">
         {question.answers.map(({ label, fills }, index) => (
           <label key={label} className="check">
             <input type="radio" name={name} checked={answer === index} onChange={() => onAnswer(index)} />
-            {fills.map(({ path, value, unit }) => `${fieldTitle(path)} ${valueText(value, unit)}`).join(', ')}
+            {fills
+              .map(
+                (fill) => (isOneField ? '' : `${fieldTitle(fill.path)} `) + valueText(fill.value, fill.unit),
+              )
+              .join(', ')}
           </label>
         ))}
         <label className="check">

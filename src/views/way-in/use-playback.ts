@@ -14,6 +14,7 @@ export interface Playback {
   readonly playing: boolean;
   readonly seek: (t: number) => void;
   readonly toggle: () => void;
+  readonly pause: () => void;
 }
 
 /** Plays towards `last`; from there, or when the way is taken backwards, it begins anew. */
@@ -48,6 +49,7 @@ export function usePlayback(path: InsertionPath, last: number, backwards: boolea
       setPlaying(false);
       put(Math.max(0, Math.min(last, next)));
     },
+    pause: () => setPlaying(false),
     toggle: () => {
       if (!playing && Math.abs(now.current - to) < 1e-6) put(from);
       setPlaying(!playing);

@@ -96,6 +96,9 @@ function StepButtons({
   );
 }
 
+/** Keys by which a slider is moved. */
+const SLIDER_KEYS = /^(Arrow|Page|Home|End)/;
+
 interface PlayedProps {
   readonly answer: AssemblyAnswer;
   readonly way: ChosenWay;
@@ -122,7 +125,7 @@ function Played({ answer, way, path }: PlayedProps) {
       way.takenOff ? poseOnPath(path, last) : start,
     );
   }, [scene, answer, way, path, last]);
-  const { t, playing, seek, toggle } = usePlayback(path, last, way.takenOff);
+  const { t, playing, seek, toggle, pause } = usePlayback(path, last, way.takenOff);
   const blocked = path.proof !== 'certified free';
   const moment = path.furthest && t >= last - 1e-6 ? `Meets ${path.furthest.name}` : momentWords(path, t);
   return (
@@ -140,6 +143,11 @@ function Played({ answer, way, path }: PlayedProps) {
           max={last}
           step={0.005}
           value={t}
+          // Whoever takes hold of it has it, also where it stands already.
+          onPointerDown={pause}
+          onKeyDown={(event) => {
+            if (SLIDER_KEYS.test(event.key)) pause();
+          }}
           onChange={(event) => seek(Number(event.target.value))}
         />
         <span className="way-in-moment number">{moment}</span>
