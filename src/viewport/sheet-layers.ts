@@ -1,27 +1,30 @@
 /** All layers of the drawing together, and how they follow the stores. */
 import type { Object3D } from 'three';
-import { compose, type RigidTransform, type Scene, type SceneBox, type Solution } from '../../geometry';
-import type { Stage } from '../store/stage-store';
+import type { Bounds, RigidTransform, Scene, SceneBox, Solution } from '../../geometry';
 import type { ViewState } from '../store/view-store';
+import type { DrawnPart } from './drawing/part-drawing';
 import { CutLayer } from './layers/cut-layer';
 import { GhostLayer } from './layers/ghost-layer';
 import { MachineLayer } from './layers/machine-layer';
 import { colourOfFit, MarkedFacesLayer } from './layers/marked-faces-layer';
 import { OverlapLayer } from './layers/overlap-layer';
-import { FIRST_PART_ROW } from './layers/part-table';
+import type { PartLook } from './layers/part-table';
 import { ReservedLayer } from './layers/reserved-layer';
 import { SheetUniforms } from './layers/sheet-uniforms';
-import { WayLayer } from './layers/way-layer';
 import { shownClearance } from './overlay/annotations';
 import type { Palette } from './palette';
-import { stagedParts } from './stage/staged-parts';
 
 export interface Shown {
   readonly scene: Scene;
   readonly solution: Solution;
   readonly view: ViewState;
-  /** While a way is played: this instead of the machine with its findings. */
-  readonly stage?: Stage | undefined;
+}
+
+/** Draws something else than the plan as it stands: the way of a part while it is played. */
+export interface StageDrawer {
+  show(): void;
+  readonly bounds: Bounds | undefined;
+  setPalette(palette: Palette): void;
 }
 
 export class SheetLayers {
@@ -35,7 +38,6 @@ export class SheetLayers {
   private readonly marked = new MarkedFacesLayer(this.uniforms, 0.07);
   /** The two faces of the dimension that a person points at. */
   private readonly pointed = new MarkedFacesLayer(this.uniforms, 0.25);
-  private readonly way = new WayLayer(this.uniforms);
   private readonly layers = [
     this.machine,
     this.cut,
@@ -43,21 +45,35 @@ export class SheetLayers {
     this.overlaps,
     this.marked,
     this.pointed,
-    this.way,
     this.ghosts,
   ] as const;
+
+  /** Shows the stores anew; set by who follows them. */
+  refresh: () => void = () => undefined;
+  private drawer: StageDrawer | undefined;
+  private palette: Palette | undefined;
+
+  /** Gives the drawing to another for a while; without one the plan is shown. */
+  attach(drawer: StageDrawer | undefined): void {
+    this.drawer = drawer;
+    if (this.palette) drawer?.setPalette(this.palette);
+  }
+
+  /** What the other shows takes up; undefined when it is the plan that is shown. */
+  get stageBounds(): Bounds | undefined {
+    return this.drawer?.bounds;
+  }
 
   get meshes(): Object3D[] {
     return this.layers.flatMap((layer) => [...layer.meshes]);
   }
 
-  update({ scene, solution, view, stage }: Shown, palette: Palette): void {
+  update({ scene, solution, view }: Shown, palette: Palette): void {
     this.machine.setXray(view.xray);
     this.uniforms.values.xray.value = view.xray ? 1 : 0;
     this.uniforms.setSection(view.section);
-    this.way.update(stage);
-    if (stage) {
-      this.showStage(stage);
+    if (this.drawer) {
+      this.drawer.show();
       return;
     }
     this.uniforms.setParts(scene, (id) => ({
@@ -81,39 +97,26 @@ export class SheetLayers {
     this.pointed.setColour(palette.selection, palette.paper);
   }
 
-  /** The machine with what is absent left out; what moves stands at its seat. */
-  showStage(stage: Stage): void {
-    const parts = stagedParts(stage.scene, stage.units);
-    const fixed = new Set(parts.flatMap(({ id, neverMoves }) => (neverMoves ? [id] : [])));
-    this.uniforms.setParts({ parts }, (id) => ({
-      emphasis: stage.moving.has(id) ? 2 : 0,
-      faded: stage.moving.has(id) ? 0 : (stage.pale ?? 0),
-      hidden: stage.absent.has(id) || (fixed.has(id) && !stage.enclosure),
-    }));
+  /** These parts and nothing that is said of them: no cut, no reserved space, no findings. */
+  showOnly(
+    scene: Scene,
+    parts: readonly (DrawnPart & { readonly id: string; readonly pose: RigidTransform })[],
+    lookOf: (id: string) => PartLook,
+  ): void {
+    this.uniforms.setParts({ parts }, lookOf);
     this.machine.update({ parts });
-    this.cut.update(stage.scene, undefined);
+    this.cut.update(scene, undefined);
     this.reserved.update([]);
-    this.overlaps.update(stage.scene, []);
-    this.marked.update(stage.scene, []);
-    this.pointed.update(stage.scene, []);
-  }
-
-  /** Puts what moves so far off its seat: sixteen numbers a part, and nothing is worked out. */
-  moveStaged(stage: Stage, displacement: RigidTransform): void {
-    for (const [index, part] of stagedParts(stage.scene, stage.units).entries()) {
-      if (!stage.moving.has(part.id) || part.neverMoves) continue;
-      this.uniforms.table.set(FIRST_PART_ROW + index, compose(displacement, part.pose), {
-        emphasis: 2,
-        faded: 0,
-        hidden: stage.absent.has(part.id),
-      });
-    }
+    this.overlaps.update(scene, []);
+    this.marked.update(scene, []);
+    this.pointed.update(scene, []);
   }
 
   setPalette(palette: Palette): void {
+    this.palette = palette;
     this.uniforms.setPalette(palette);
-    for (const layer of [this.cut, this.reserved, this.overlaps, this.way, this.ghosts])
-      layer.setPalette(palette);
+    for (const layer of [this.cut, this.reserved, this.overlaps, this.ghosts]) layer.setPalette(palette);
+    this.drawer?.setPalette(palette);
   }
 
   dispose(): void {

@@ -2,6 +2,7 @@
 import { AdaptiveDpr } from '@react-three/drei/core/AdaptiveDpr';
 import { useFrame, useThree } from '@react-three/fiber';
 import { lazy, Suspense, useEffect, useMemo } from 'react';
+import { useStore } from 'zustand';
 import { boundsOfBoxes, type Scene } from '../../geometry';
 import { useAir } from '../store/air-store';
 import { solutionStore } from '../store/solution-store';
@@ -10,13 +11,16 @@ import { viewStore } from '../store/view-store';
 import { SightCamera } from './camera/camera-from-sight';
 import { readPalette, watchTheme } from './palette';
 import { SheetLayers } from './sheet-layers';
-import { stageBounds } from './stage/stage-bounds';
 import type { ViewportSession } from './viewport-session';
 
+const StageDrawing = lazy(() =>
+  import('./stage/stage-drawing').then((module) => ({ default: module.StageDrawing })),
+);
 const AirArrows = lazy(() => import('./air/air-arrows').then((module) => ({ default: module.AirArrows })));
 
 export function Sheet({ session }: { readonly session: ViewportSession }) {
   const invalidate = useThree((state) => state.invalidate);
+  const staged = useStore(stageStore, ({ stage }) => stage !== undefined);
   const airShown = useAir((state) => state.shown);
   const layers = useMemo(() => new SheetLayers(), []);
   const camera = useMemo(() => new SightCamera(), []);
@@ -42,6 +46,7 @@ export function Sheet({ session }: { readonly session: ViewportSession }) {
         <primitive key={mesh.uuid} object={mesh} dispose={null} />
       ))}
       <Suspense>{airShown && <AirArrows />}</Suspense>
+      <Suspense>{staged && <StageDrawing session={session} layers={layers} />}</Suspense>
     </>
   );
 }
@@ -56,10 +61,8 @@ function followStores(session: ViewportSession, layers: SheetLayers, invalidate:
   let palette = readPalette(document.body);
   const update = () => {
     const { scene, solution } = solutionStore.getState();
-    const { stage, displacement } = stageStore.getState();
-    session.bounds = (stage ? stageBounds(stage) : machineBounds(scene)) ?? session.bounds;
-    layers.update({ scene, solution, view: viewStore.getState(), stage }, palette);
-    if (stage && displacement) layers.moveStaged(stage, displacement);
+    session.bounds = layers.stageBounds ?? machineBounds(scene) ?? session.bounds;
+    layers.update({ scene, solution, view: viewStore.getState() }, palette);
     invalidate();
   };
   const repaint = () => {
@@ -67,6 +70,7 @@ function followStores(session: ViewportSession, layers: SheetLayers, invalidate:
     layers.setPalette(palette);
     update();
   };
+  layers.refresh = update;
   repaint();
   const stops = [
     solutionStore.subscribe(update),
@@ -76,15 +80,6 @@ function followStores(session: ViewportSession, layers: SheetLayers, invalidate:
         else session.lookFrom(state.view);
       }
       update();
-    }),
-    stageStore.subscribe(({ stage, displacement }, before) => {
-      if (stage !== before.stage) {
-        update();
-        session.fit();
-      } else if (stage && displacement) {
-        layers.moveStaged(stage, displacement);
-        invalidate();
-      }
     }),
     watchTheme(repaint),
   ];

@@ -10,6 +10,8 @@ import { WorldStrokes } from './world-strokes';
 const BULKY = 0.2;
 /** Outlines of a turn beyond this run into one another. */
 const MOST_OUTLINES = 9;
+/** Of more than these each would cover so little that eight bits of colour could not hold it. */
+const MOST_FILLED = 8;
 /** How strongly all faces that lie over one another cover together. */
 const COVER = 0.34;
 
@@ -42,10 +44,11 @@ export class WayLayer {
     if (stage === this.drawn) return;
     this.drawn = stage;
     const boxes = bulky(stage?.swept ?? []);
+    const filled = spread(boxes, MOST_FILLED);
     // Two faces of every box lie over one another, so each may cover only its share.
-    this.faces.setStrength(Math.max(0.005, COVER / (2 * Math.max(1, boxes.length))));
+    this.faces.setStrength(COVER / (2 * Math.max(1, filled.length)));
     this.faces.setAreas(
-      boxes.flatMap((box) => boxPolygons(box).map((polygon) => ({ polygon, pattern: 'plain' as const }))),
+      filled.flatMap((box) => boxPolygons(box).map((polygon) => ({ polygon, pattern: 'plain' as const }))),
     );
     this.outline.set(spread(boxes, MOST_OUTLINES).flatMap(boxEdges), 8);
     this.mark.set(stage?.mark ? [stage.mark.points, ...crossAt(stage.mark.points[1])] : [], 22);

@@ -7,6 +7,7 @@ import { SightCamera } from '../camera/camera-from-sight';
 import { WorldStrokes } from '../layers/world-strokes';
 import { readLightPalette } from '../palette';
 import { SheetLayers } from '../sheet-layers';
+import { StageLayers } from './stage-layers';
 import { stepPicture } from './step-picture';
 
 /** CSS pixels of a picture, and device pixels of each: fine enough for paper at 70 mm wide. */
@@ -61,8 +62,9 @@ function openStudio(): Studio | undefined {
   const palette = readLightPalette(document.body);
   const layers = new SheetLayers();
   const arrow = new WorldStrokes(layers.uniforms, { depth: 'always', order: 60 });
+  const staging = new StageLayers(layers);
   layers.setPalette(palette);
-  arrow.setTint(palette.selection);
+  arrow.setTint(palette.ink);
   const world = new ThreeScene();
   world.add(...layers.meshes, arrow.mesh);
   const camera = new SightCamera();
@@ -71,8 +73,7 @@ function openStudio(): Studio | undefined {
     draw(stage, motions) {
       const picture = stepPicture(stage, motions, SCREEN);
       if (!picture) return false;
-      layers.showStage(stage);
-      layers.moveStaged(stage, picture.displacement);
+      staging.showStage(stage, picture.displacement);
       arrow.set(picture.arrow, ARROW_WEIGHT);
       layers.uniforms.setCanvas(SCREEN, PIXEL_RATIO);
       layers.uniforms.setSight(picture.sight, picture.bounds);
@@ -81,6 +82,7 @@ function openStudio(): Studio | undefined {
       return true;
     },
     close() {
+      staging.dispose();
       layers.dispose();
       arrow.dispose();
       gl.dispose();
