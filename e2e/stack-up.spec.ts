@@ -27,6 +27,8 @@ test('the clearance under the panel is a sum of dimensions; a measured one narro
   await expect(worst).toHaveText(/to/);
   const before = await worst.textContent();
   await expect(stack.getByRole('img', { name: /^Spread of the gap/ })).toBeVisible();
+  // Cooler, processor, socket, board and standoffs up to the panel, and the room between tray and panel.
+  await expect(page.locator('.viewport-chain g')).toHaveCount(6);
 
   await stack.getByRole('button', { name: /^Processor, package height −/ }).click();
   const form = stack.getByRole('form', { name: /^Measured: Processor/ });
