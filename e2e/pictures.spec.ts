@@ -4,7 +4,14 @@ import type { Page } from '@playwright/test';
 import { expectDrawnCanvas } from './support/canvas';
 import { expect, test } from './support/guarded-page';
 import { tabTo } from './support/keyboard';
-import { openExample, openPage, treePart, verdictOf, waitForShelf } from './support/plan-page';
+import {
+  clearanceTable,
+  openExample,
+  openPage,
+  treePart,
+  verdictOf,
+  waitForShelf,
+} from './support/plan-page';
 import { makeLink } from './support/snapshot-links';
 
 // Takes the pictures of the running page for the README, for eyes to look at: PICTURES=<folder> npx playwright test pictures
@@ -122,6 +129,17 @@ test('a part by number, the plans, the link', async ({ page }) => {
   await photograph(page, 'by-number');
   await page.keyboard.press('Escape');
   for (const [name, file] of [
+test('a clearance as a sum of its dimensions, walked in the drawing', async ({ page }) => {
+  await openPage(page);
+  await waitForShelf(page);
+  await clearanceTable(page)
+    .getByRole('button', { name: /^Cooler.*to side panel/ })
+    .click();
+  await expect(page.getByRole('img', { name: /^Spread of the gap/ })).toBeVisible();
+  await expect(page.locator('.viewport-chain g')).toHaveCount(6);
+  await photograph(page, 'stack-up');
+});
+
     ['Plans', 'plans'],
     ['Send snapshot', 'link'],
     ['Brief', 'brief'],
