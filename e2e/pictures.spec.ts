@@ -98,6 +98,28 @@ test('the air in the drawing, and the estimates', async ({ page }) => {
   await photograph(page, 'estimates');
 });
 
+test('a card that only goes in tilted, on its way', async ({ page }) => {
+  await openPage(page);
+  await waitForShelf(page);
+  await openExample(page, 'Lamp room drawing desk');
+  await treePart(page, 'Card').click();
+  await page.getByRole('button', { name: 'How it goes in' }).click();
+  const slider = page.getByRole('slider', { name: 'Along the way in' });
+  await expect(slider).toBeVisible({ timeout: 60_000 });
+  await slider.fill('0.62');
+  await photograph(page, 'tilted');
+});
+
+test('the assembly sheet', async ({ page }) => {
+  await openPage(page);
+  await waitForShelf(page);
+  await page.getByRole('button', { name: 'Assembly sheet' }).click();
+  const step = page.getByRole('listitem').filter({ hasText: /Put in the cooler’s front fan/ });
+  await expect(step.getByRole('img')).toBeVisible({ timeout: 90_000 });
+  await step.scrollIntoViewIfNeeded();
+  await photograph(page, 'assembly-sheet');
+});
+
 test('an enclosure in the part editor', async ({ page }) => {
   await openPage(page);
   await waitForShelf(page);
@@ -105,6 +127,17 @@ test('an enclosure in the part editor', async ({ page }) => {
   await page.getByRole('button', { name: 'Edit by number' }).click();
   await page.getByRole('button', { name: /^Interior, tray to side panel, .*: go to its field/ }).click();
   await photograph(page, 'part-editor');
+});
+
+test('a clearance as a sum of its dimensions, walked in the drawing', async ({ page }) => {
+  await openPage(page);
+  await waitForShelf(page);
+  await clearanceTable(page)
+    .getByRole('button', { name: /^Cooler.*to side panel/ })
+    .click();
+  await expect(page.getByRole('img', { name: /^Spread of the gap/ })).toBeVisible();
+  await expect(page.locator('.viewport-chain g')).toHaveCount(6);
+  await photograph(page, 'stack-up');
 });
 
 test('the focus of the keyboard', async ({ page }) => {
@@ -129,17 +162,6 @@ test('a part by number, the plans, the link', async ({ page }) => {
   await photograph(page, 'by-number');
   await page.keyboard.press('Escape');
   for (const [name, file] of [
-test('a clearance as a sum of its dimensions, walked in the drawing', async ({ page }) => {
-  await openPage(page);
-  await waitForShelf(page);
-  await clearanceTable(page)
-    .getByRole('button', { name: /^Cooler.*to side panel/ })
-    .click();
-  await expect(page.getByRole('img', { name: /^Spread of the gap/ })).toBeVisible();
-  await expect(page.locator('.viewport-chain g')).toHaveCount(6);
-  await photograph(page, 'stack-up');
-});
-
     ['Plans', 'plans'],
     ['Send snapshot', 'link'],
     ['Brief', 'brief'],
