@@ -57,7 +57,7 @@ export {
   type PaintedFace,
   type PaperPoint,
 } from './parts/drawing/body-picture';
-export { type DrivenDimension, type DrivenParts, drivenParts } from './parts/drawing/driven-dimensions';
+export { type DrivenDimension, drivenPart, lengthPaths } from './parts/drawing/driven-dimensions';
 export { type LineDrawing, lineDrawing, type PaperLine } from './parts/drawing/line-drawing';
 export { inView, type PartView, rangeAlong, type SignedAxis, viewsOf } from './parts/drawing/views';
 export type { OuterSize } from './parts/enclosure/outer-size';

@@ -33,6 +33,9 @@ export interface DrivenParts {
 
 /** A coordinate on the part that a dimension may end at. */
 interface Station {
+  /** Of the box or the mount. */
+  readonly name: string;
+  readonly side: 'min' | 'max' | 'mid' | 'mount' | 'origin';
   readonly axis: 0 | 1 | 2;
   readonly at: number;
   readonly bounds: Bounds;
@@ -43,22 +46,55 @@ interface Station {
 const NEAR_MM = 1e-6;
 const axes = [0, 1, 2] as const;
 
-const known = new WeakMap<PartSpec, ReadonlyMap<string, DrivenParts>>();
+interface Known {
+  readonly standing: StandingPart | undefined;
+  readonly byPath: Map<string, DrivenParts | undefined>;
+}
 
-/** Of every field of the part, by path; worked out once a spec. Fields without effect on the body are left out. */
-export function drivenParts(spec: PartSpec): ReadonlyMap<string, DrivenParts> {
-  const before = known.get(spec);
-  if (before) return before;
-  const model = buildPart(spec);
-  const stations = stationsOf(model);
+const known = new WeakMap<PartSpec, Known>();
+
+/** Paths of all lengths of a part, in the order of its sheet; not every one is a distance on the drawing. */
+export function lengthPaths(spec: PartSpec): readonly string[] {
+  return dimensionsOf(spec).map(({ path }) => path);
+}
+
+/**
+ * What a field drives; undefined for one without effect on the body, and for a path that is no length of the part.
+ * Worked out once for each spec and path: each costs a build of the part.
+ */
+export function drivenPart(spec: PartSpec, path: string): DrivenParts | undefined {
+  const there = known.get(spec) ?? { standing: standingPart(buildPart(spec)), byPath: new Map() };
+  known.set(spec, there);
+  const { standing, byPath } = there;
+  if (byPath.has(path)) return byPath.get(path);
+  const dimension = dimensionsOf(spec).find((one) => one.path === path);
+  const driven = dimension && standing && drivenBy(spec, dimension, standing);
+  byPath.set(path, driven);
+  return driven;
+}
+
+interface StandingPart {
+  readonly stations: readonly Station[];
+  readonly byPlace: ReadonlyMap<string, readonly number[]>;
+  readonly whole: Bounds;
+}
+
+function standingPart(model: PartModel): StandingPart | undefined {
   const whole = boundsOfBoxes(model.boxes.map(({ box }) => box));
-  const found = new Map<string, DrivenParts>();
-  for (const dimension of dimensionsOf(spec)) {
-    const driven = whole && drivenBy(spec, dimension, stations, whole);
-    if (driven) found.set(dimension.path, driven);
-  }
-  known.set(spec, found);
-  return found;
+  if (!whole) return undefined;
+  const stations = stationsOf(model);
+  const byPlace = new Map<string, number[]>();
+  stations.forEach(({ axis, at }, index) => {
+    const key = placeOf(axis, at);
+    const there = byPlace.get(key);
+    if (there) there.push(index);
+    else byPlace.set(key, [index]);
+  });
+  return { stations, byPlace, whole };
+}
+
+function placeOf(axis: number, at: number): string {
+  return `${axis}/${Math.round(at * 1e4)}`;
 }
 
 /** Small against the size, so that nothing is built another way for it, mm. */
@@ -66,25 +102,18 @@ function nudgeOf(nominal: number): number {
   return Math.min(0.25, Math.max(0.005, Math.abs(nominal) / 50));
 }
 
-function drivenBy(
-  spec: PartSpec,
-  dimension: PartDimension,
-  before: ReadonlyMap<string, Station>,
-  whole: Bounds,
-): DrivenParts | undefined {
+function drivenBy(spec: PartSpec, dimension: PartDimension, standing: StandingPart): DrivenParts | undefined {
   const { path, title, nominal } = dimension;
   const nudge = nudgeOf(nominal);
-  const after = stationsOf(buildPart(withDimension(spec, path, nominal + nudge)));
-  const shifts = new Map<Station, number>();
+  const shifts = shiftsOf(
+    standing.stations,
+    stationsOf(buildPart(withDimension(spec, path, nominal + nudge))),
+  );
   const moves = new Set<string>();
-  for (const [key, station] of before) {
-    const moved = after.get(key);
-    if (!moved) continue;
-    const shift = moved.at - station.at;
-    shifts.set(station, shift);
-    if (Math.abs(shift) > NEAR_MM && station.kind === 'face') moves.add(key.slice(key.indexOf(' ') + 1));
-  }
-  const pair = bestPair(shifts, Math.abs(nominal), nominal < 0 ? -nudge : nudge, whole);
+  standing.stations.forEach(({ kind, name }, index) => {
+    if (kind === 'face' && Math.abs(shifts[index] ?? 0) > NEAR_MM) moves.add(name);
+  });
+  const pair = bestPair(standing, shifts, Math.abs(nominal), nominal < 0 ? -nudge : nudge);
   if (!pair && moves.size === 0) return undefined;
   if (!pair) return { moves: [...moves] };
   const [low, high] = pair[0].at <= pair[1].at ? pair : [pair[1], pair[0]];
@@ -95,37 +124,46 @@ function drivenBy(
   };
 }
 
+/** How far each station moves, mm; NaN where the nudged part has none of that name. */
+function shiftsOf(before: readonly Station[], after: readonly Station[]): Float64Array {
+  const isSame = (a: Station, b: Station | undefined) =>
+    b !== undefined && a.name === b.name && a.axis === b.axis && a.side === b.side;
+  let byKey: ReadonlyMap<string, Station> | undefined;
+  const keyOf = ({ name, axis, side }: Station) => `${side}${axis} ${name}`;
+  return Float64Array.from(before, (station, index) => {
+    let moved = after[index];
+    if (!isSame(station, moved)) {
+      byKey ??= new Map(after.map((one) => [keyOf(one), one]));
+      moved = byKey.get(keyOf(station));
+    }
+    return moved ? moved.at - station.at : Number.NaN;
+  });
+}
+
 type Pair = readonly [Station, Station];
 
 /** The pair a draughtsman would choose: whole faces of one box, the outside of the part, the origin. */
 function bestPair(
-  shifts: ReadonlyMap<Station, number>,
+  { stations, byPlace, whole }: StandingPart,
+  shifts: Float64Array,
   size: number,
   nudge: number,
-  whole: Bounds,
 ): Pair | undefined {
-  const byPlace = new Map<string, Station[]>();
-  const placeOf = (axis: number, at: number) => `${axis}/${Math.round(at * 1e4)}`;
-  for (const station of shifts.keys()) {
-    const key = placeOf(station.axis, station.at);
-    const there = byPlace.get(key);
-    if (there) there.push(station);
-    else byPlace.set(key, [station]);
-  }
+  if (size < NEAR_MM) return undefined;
   let best: { readonly pair: Pair; readonly worth: number } | undefined;
-  for (const [station, shift] of shifts) {
-    if (Math.abs(shift) < NEAR_MM || size < NEAR_MM) continue;
-    for (const other of [station.at - size, station.at + size].flatMap(
-      (at) => byPlace.get(placeOf(station.axis, at)) ?? [],
-    )) {
-      const sense = Math.sign(station.at - other.at);
-      const grown = (shift - (shifts.get(other) ?? 0)) * sense;
-      if (Math.abs(Math.abs(station.at - other.at) - size) > NEAR_MM || Math.abs(grown - nudge) > NEAR_MM)
-        continue;
-      const worth = worthOf(station, other, whole);
-      if (!best || worth > best.worth + NEAR_MM) best = { pair: [station, other], worth };
-    }
-  }
+  stations.forEach((station, index) => {
+    const shift = shifts[index] ?? Number.NaN;
+    if (!(Math.abs(shift) > NEAR_MM)) return;
+    for (const at of [station.at - size, station.at + size])
+      for (const other of byPlace.get(placeOf(station.axis, at)) ?? []) {
+        const end = stations[other];
+        if (!end || Math.abs(Math.abs(station.at - end.at) - size) > NEAR_MM) continue;
+        const grown = (shift - (shifts[other] ?? Number.NaN)) * Math.sign(station.at - end.at);
+        if (!(Math.abs(grown - nudge) <= NEAR_MM)) continue;
+        const worth = worthOf(station, end, whole);
+        if (!best || worth > best.worth + NEAR_MM) best = { pair: [station, end], worth };
+      }
+  });
   return best?.pair;
 }
 
@@ -156,24 +194,29 @@ function acrossOf({ bounds, axis }: Station): number {
   return sum;
 }
 
-/** Keys are stable between two builds of one sheet: 'max x name of box'. */
-function stationsOf(model: PartModel): ReadonlyMap<string, Station> {
-  const stations = new Map<string, Station>();
+/** In the order of the boxes and mounts, which two builds of one sheet share as a rule. */
+function stationsOf(model: PartModel): readonly Station[] {
+  const stations: Station[] = [];
   for (const { name, role, box } of model.boxes) {
     const bounds = boundsOfBox(box);
     const solid = role === 'solid';
     for (const axis of axes) {
-      stations.set(`min${axis} ${name}`, { axis, at: bounds.min[axis], bounds, kind: 'face', solid });
-      stations.set(`max${axis} ${name}`, { axis, at: bounds.max[axis], bounds, kind: 'face', solid });
-      stations.set(`mid${axis} ${name}`, { axis, at: box.centre[axis], bounds, kind: 'middle', solid });
+      stations.push(
+        { name, axis, side: 'min', at: bounds.min[axis], bounds, kind: 'face', solid },
+        { name, axis, side: 'max', at: bounds.max[axis], bounds, kind: 'face', solid },
+        { name, axis, side: 'mid', at: box.centre[axis], bounds, kind: 'middle', solid },
+      );
     }
   }
   for (const { id, frame } of model.mounts) {
-    const bounds: Bounds = { min: frame.translation, max: frame.translation };
+    const { translation } = frame;
+    const bounds: Bounds = { min: translation, max: translation };
     for (const axis of axes)
-      stations.set(`mount${axis} ${id}`, {
+      stations.push({
+        name: id,
         axis,
-        at: frame.translation[axis],
+        side: 'mount',
+        at: translation[axis],
         bounds,
         kind: 'mount',
         solid: true,
@@ -181,6 +224,6 @@ function stationsOf(model: PartModel): ReadonlyMap<string, Station> {
   }
   const bounds: Bounds = { min: [0, 0, 0], max: [0, 0, 0] };
   for (const axis of axes)
-    stations.set(`origin${axis}`, { axis, at: 0, bounds, kind: 'origin', solid: true });
+    stations.push({ name: 'origin', axis, side: 'origin', at: 0, bounds, kind: 'origin', solid: true });
   return stations;
 }

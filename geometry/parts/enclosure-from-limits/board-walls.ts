@@ -45,18 +45,24 @@ export interface BoardWalls {
 }
 
 export function boardWallsOf(limits: PublishedLimits): BoardWalls {
-  const { coolerHeight, cardLength, frontFan, cardThickness, behindTray } = limits;
+  const { cardLength, frontFan, cardThickness, behindTray } = limits;
   const onRiser = limits.layout === 'card behind the board on a riser';
   return {
     along: cardLength === undefined ? undefined : alongCard(cardLength, frontFan),
-    above:
-      coolerHeight === undefined
-        ? undefined
-        : sumOf(published(coolerHeight, 'cooler height'), lid, boardThickness, standoffBand),
+    above: aboveBoard(limits),
     behind: behindTray === undefined ? undefined : published(behindTray, 'room behind the tray'),
     beforeTop: assumed(DEFAULT_FROM_TOP_MM, UNKNOWN_PLUS_MINUS_MM / 2, 'least room above the board'),
     pastSlots: onRiser || cardThickness === undefined ? undefined : pastCard(cardThickness),
   };
+}
+
+/** The cooler says it best; without one, a card that stands in the board and nearly meets the same wall. */
+function aboveBoard({ layout, coolerHeight, cardHeight }: PublishedLimits): Reckoned | undefined {
+  if (coolerHeight !== undefined)
+    return sumOf(published(coolerHeight, 'cooler height'), lid, boardThickness, standoffBand);
+  if (cardHeight === undefined || layout === 'card behind the board on a riser') return undefined;
+  const seat = ofStandard(slotConnectorSection.seatHeight, 'seat of the slot');
+  return sumOf(published(cardHeight, 'card height'), seat, boardThickness, standoffBand);
 }
 
 function alongCard(

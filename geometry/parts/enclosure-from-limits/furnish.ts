@@ -27,12 +27,45 @@ export function furnish(
     ...(bay ? endOfSupply(spec, limits, bay) : []),
     ...(endOfCard ? underCard(spec, limits, endOfCard) : []),
   ];
+  const rails = railsOf(spec, limits);
   return {
     ...spec,
     ...(riser ? { riser } : {}),
+    ...(rails.length > 0 ? { radiatorRails: rails } : {}),
     supplyBays: bay ? [bay] : [],
     ...(blocks.length > 0 ? { blocks } : {}),
   };
+}
+
+/** Rails in the middle of the wall, over the side of the components: their place is not published. */
+function railsOf(
+  spec: EnclosureSpec,
+  { topRadiator, frontRadiator }: PublishedLimits,
+): NonNullable<EnclosureSpec['radiatorRails']> {
+  const { min, max } = interiorOf(spec);
+  const middle = (axis: 0 | 1 | 2) => guess((Math.max(min[axis], 0) + max[axis]) / 2);
+  return [
+    ...(topRadiator
+      ? [
+          {
+            id: 'top',
+            rows: [topRadiator],
+            face: 'top' as const,
+            at: [middle(0), middle(2)] as [Dimension, Dimension],
+          },
+        ]
+      : []),
+    ...(frontRadiator
+      ? [
+          {
+            id: 'front',
+            rows: [frontRadiator],
+            face: 'front' as const,
+            at: [middle(1), middle(2)] as [Dimension, Dimension],
+          },
+        ]
+      : []),
+  ];
 }
 
 type Block = NonNullable<EnclosureSpec['blocks']>[number];

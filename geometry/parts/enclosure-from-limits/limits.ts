@@ -1,7 +1,7 @@
 /** What makers publish about an enclosure instead of its inner dimensions. Millimetres. */
 import { z } from 'zod';
 import { millimetres } from '../dimension';
-import { boardFormSchema, supplyFormSchema } from '../patterns';
+import { boardFormSchema, radiatorRowSchema, supplyFormSchema } from '../patterns';
 
 /** How the board stands, and with it which wall each published limit is about. */
 export const enclosureLayoutSchema = z.enum([
@@ -41,6 +41,8 @@ export const publishedLimitsSchema = z.strictObject({
     .boolean()
     .optional()
     .meta({ title: 'The supply length includes plugs and the bend of the leads' }),
+  topRadiator: radiatorRowSchema.optional().meta({ title: 'Radiator at the top' }),
+  frontRadiator: radiatorRowSchema.optional().meta({ title: 'Radiator at the front' }),
   outerLength: millimetres('Outer length', { datum: 'rear to front, without what sticks out' }).optional(),
   outerHeight: millimetres('Outer height', { datum: 'without feet' }).optional(),
   outerWidth: millimetres('Outer width', { datum: 'back panel to side panel' }).optional(),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildPart } from '../../../geometry/parts/build-part';
-import { drivenParts } from '../../../geometry/parts/drawing/driven-dimensions';
+import { drivenPart, lengthPaths } from '../../../geometry/parts/drawing/driven-dimensions';
 import type { PartSpec } from '../../../geometry/parts/part-spec';
 import { dimensionsOf } from '../../../geometry/parts/stated-dimensions/stated-dimensions';
 import { boundsOfBoxes } from '../../../geometry/space/oriented-box';
@@ -9,13 +9,18 @@ import { everyShelfEntry } from '../../views/every-shelf-entry';
 const entryOf = (id: string): PartSpec => everyShelfEntry.find(([name]) => name === id)![1];
 const firstOf = (kind: PartSpec['kind']): PartSpec =>
   everyShelfEntry.find(([, spec]) => spec.kind === kind)![1];
-const dimensionOf = (spec: PartSpec, path: string) => drivenParts(spec).get(path)?.dimension;
+const dimensionOf = (spec: PartSpec, path: string) => drivenPart(spec, path)?.dimension;
 
 /** Fields whose distance is not one between two faces of the body, by how the builders of bodies are made. */
 const unseen = /bendRadius|tubes\.length|cable|raise|recess|curve/;
 
 describe.each(everyShelfEntry)('%s', (_, spec) => {
-  const driven = drivenParts(spec);
+  const driven = new Map(
+    lengthPaths(spec).flatMap((path) => {
+      const found = drivenPart(spec, path);
+      return found ? [[path, found] as const] : [];
+    }),
+  );
 
   test('every dimension found is as long as its field says', () => {
     const nominals = new Map(dimensionsOf(spec).map(({ path, nominal }) => [path, nominal]));

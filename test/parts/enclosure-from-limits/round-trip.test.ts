@@ -228,6 +228,27 @@ describe('what a sheet says beside its limits', () => {
     expect(faces.find(({ face }) => face === 'side')?.plusMinus).toBeCloseTo(0.985, 6);
   });
 
+  test('without a cooler height the height of a card finds the panel: 3.4 (slot seat, CEM 3.0 figure 6-1) above the board', () => {
+    const { coolerHeight: _, ...rest } = tower;
+    const { spec, faces } = enclosureFromLimits({ ...rest, cardHeight: 140 }, identity);
+    expect(nominal(spec.interior.trayToSide)).toBeCloseTo(140 + 3.4 + 0.062 * 25.4 + 6.5, 4);
+    expect(faces.find(({ face }) => face === 'side')?.found).toBe('limit');
+  });
+
+  test('radiators get rails in the middle of their walls, marked as assumed', () => {
+    const { spec, problems } = enclosureFromLimits(
+      { ...tower, topRadiator: '240', frontRadiator: '280' },
+      identity,
+    );
+    expect(problems).toEqual([]);
+    expect(spec.radiatorRails?.map(({ face, rows }) => [face, rows])).toEqual([
+      ['top', ['240']],
+      ['front', ['280']],
+    ]);
+    for (const { at } of spec.radiatorRails ?? [])
+      expect(at).toMatchObject([{ source: 'assumed' }, { source: 'assumed' }]);
+  });
+
   test('limits that cannot all be true are named', () => {
     const { problems } = enclosureFromLimits({ ...tower, cardLength: 60 }, identity);
     expect(problems.join()).toMatch(/Interior|outside|beyond/);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { boundsOfBoxes, drivenParts, modelOf, viewsOf } from '../../../geometry';
+import { boundsOfBoxes, lengthPaths, modelOf, viewsOf } from '../../../geometry';
 import { dimensionTexts } from '../../../src/views/part-drawing/dimension-texts';
 import { layOutSheet, onPaper, onSheet } from '../../../src/views/part-drawing/sheet-layout';
 import { isAlwaysDrawn } from '../../../src/views/part-form/sheet-order';
@@ -8,9 +8,8 @@ import { everyShelfEntry } from '../every-shelf-entry';
 const widths = [280, 360, 560, 800];
 
 describe.each(everyShelfEntry)('%s', (_, spec) => {
-  const driven = drivenParts(spec);
-  const shown = [...driven.keys()].filter((path) => isAlwaysDrawn(spec.kind, path));
-  const texts = dimensionTexts(spec, driven, shown, undefined);
+  const shown = lengthPaths(spec).filter((path) => isAlwaysDrawn(spec.kind, path));
+  const texts = dimensionTexts(spec, shown, undefined);
   const whole = boundsOfBoxes(modelOf(spec).boxes.map(({ box }) => box))!;
 
   test.each(widths)('at %d pixels: views apart and on the sheet, first-angle, dimensions true', (width) => {
