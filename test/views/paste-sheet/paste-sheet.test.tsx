@@ -1,7 +1,8 @@
 import { act } from 'react';
 import { describe, expect, test, vi } from 'vitest';
-import type { PartKind, PartSpec } from '../../../geometry';
+import { type PartKind, type PartSpec, readSheetText } from '../../../geometry';
 import { PartForm } from '../../../src/views/part-form/part-form';
+import { limitsRead } from '../../../src/views/paste-sheet/limits-read';
 import { PasteSheetTool } from '../../../src/views/paste-sheet/paste-sheet-tool';
 import { everyShelfEntry } from '../every-shelf-entry';
 import { doing, render } from '../render';
@@ -111,5 +112,21 @@ describe('the pane for a pasted sheet', () => {
     const { host } = await openPane('card', 'Model: <img src=x onerror=alert(1)>\nLength: 300 mm', true);
     expect(host.querySelector('img')).toBeNull();
     expect(host.textContent).toContain('<img src=x onerror=alert(1)>');
+  });
+});
+
+describe('what an enclosure’s maker promises', () => {
+  const text =
+    'Max cooler height 165\nMax card length 330 with front fan\n25 mm behind the tray\nExpansion slots: 4';
+
+  test('goes to the panel of published limits, the unstated fan as an assumption', () => {
+    const filled = limitsRead(readSheetText(text, 'enclosure').values, text);
+    expect(filled.map(({ path, value, source }) => [path, value, source])).toEqual([
+      ['coolerHeight', 165, 'sheet'],
+      ['behindTray', 25, 'sheet'],
+      ['slots', 4, 'sheet'],
+      ['cardLength', 330, 'sheet'],
+      ['frontFan', 25, 'assumed'],
+    ]);
   });
 });
