@@ -84,6 +84,6 @@ describe('money', () => {
     });
     expect(figureOf(named, 'money total')?.currency).toBe('SEK');
     const { topics } = estimatePlan(named.plan, named.scene, { load: 'idle' }, { bands: false });
-    expect(topics.money.answer).toMatch(/^Total: \d+ SEK\.$/);
+    expect(topics.money.answer).toMatch(/^Total: \d+ SEK\. Left of the budget: \d+ SEK\.$/);
   });
 });
