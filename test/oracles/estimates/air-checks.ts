@@ -48,7 +48,14 @@ export function airChecks(): readonly OutsideCheck[] {
     row(makers, 'constant in degrees C', 'CFM K/W', 1.757, perKelvin, digit(3)),
     row(makers, 'constant in degrees F', 'CFM F/W', 3.163, perKelvin * FAHRENHEIT, digit(3)),
     row(makers, '550 W in 60 CFM warm it by', 'K', 16.1, airRise(550, 60 * CFM), digit(1)),
-    row(makers, '10 K for 550 W take (96.8 printed, 96.6 by its rounded constant)', 'CFM', 96.8, flowForRise(550, 10) / CFM, 0.3),
+    row(
+      makers,
+      '10 K for 550 W take (96.8 printed, 96.6 by its rounded constant)',
+      'CFM',
+      96.8,
+      flowForRise(550, 10) / CFM,
+      0.3,
+    ),
     row(
       'a motion-control maker: CFM = 3160 kW / F',
       '1 kW, 1 degree F, within 0.2 %',
