@@ -214,7 +214,7 @@ function blockedPath(
       : `No way in was found for ${unit.name} within these bounds: ${found.because}.`;
   const piece = came?.furthest.piece ? `its ${came.furthest.piece}` : 'it';
   const stop = came
-    ? ` The furthest it comes is ${came.furthest.left.toFixed(0)} mm from its seat, where ${piece} meets ${came.furthest.name}.`
+    ? ` On the ways its mount suggests it comes to ${came.furthest.left.toFixed(0)} mm from its seat, where ${piece} meets ${came.furthest.name}.`
     : '';
   return {
     unit: unit.id,
