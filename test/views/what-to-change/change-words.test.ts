@@ -15,6 +15,7 @@ const change = (more: Partial<Change>): Change => ({
   kind: 'adjust',
   part: 'fan',
   title: 'Raise the fan',
+  size: 8,
   plan: samplePlan(),
   solves: true,
   before: -6,
