@@ -27,13 +27,14 @@ interface LimitsPanelProps {
   readonly pasted?: readonly FilledValue[] | undefined;
 }
 
+/** The form keeps the names that stand in it. */
+const NAMELESS = { maker: '-', model: '-' } as const;
+
 export function LimitsPanel({ form, pasted }: LimitsPanelProps) {
   const [draft, setDraft] = useState<Draft>(() => toDraft(field, START));
   useEffect(() => {
     if (pasted) setDraft((before) => fillDraft(field, before, pasted).draft);
   }, [pasted]);
-  const { maker, model } = asObject(form.draft);
-  const identity = { maker: nameOr(maker, '-'), model: nameOr(model, 'From its limits') };
   const read = useMemo(() => publishedLimitsSchema.safeParse(toValue(field, draft)), [draft]);
   const faults = useMemo(
     () =>
@@ -44,7 +45,7 @@ export function LimitsPanel({ form, pasted }: LimitsPanelProps) {
       ),
     [read],
   );
-  const built = read.success ? enclosureFromLimits(read.data, identity) : undefined;
+  const built = read.success ? enclosureFromLimits(read.data, NAMELESS) : undefined;
   if (field.type !== 'object') return null;
   const values = asObject(draft);
   return (
@@ -85,10 +86,6 @@ export function LimitsPanel({ form, pasted }: LimitsPanelProps) {
       </div>
     </div>
   );
-}
-
-function nameOr(draft: Draft, fallback: string): string {
-  return typeof draft === 'string' && draft.trim() !== '' ? draft : fallback;
 }
 
 const foundWords: Readonly<Record<FoundFace['found'], string>> = {

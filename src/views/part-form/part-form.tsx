@@ -13,7 +13,7 @@ import { type PartKind, type PartSpec, valuesStandingIn } from '../../../geometr
 import { countOf } from '../../ui/numbers';
 import type { PlacedView } from '../part-drawing/sheet-layout';
 import { AskedFields } from './asked-fields';
-import { blankDraft, type Draft, toDraft } from './draft';
+import { asObject, blankDraft, type Draft, toDraft } from './draft';
 import { type FilledValue, fillDraft } from './fill-draft';
 import { FormProvider } from './form-context';
 import { FormDrawing } from './form-drawing';
@@ -33,7 +33,7 @@ export interface FormHandle {
   readonly fill: (values: readonly FilledValue[], name?: string) => readonly string[];
   /** The same, but only if it leaves no new contradiction; says whether it did. */
   readonly tryFill: (values: readonly FilledValue[], name?: string) => boolean;
-  /** Puts another part in the form, as one step of undo. */
+  /** Puts other figures in the form, as one step of undo; maker and model stay as typed. */
   readonly replace: (spec: PartSpec) => void;
   readonly goTo: (path: string) => void;
 }
@@ -95,7 +95,10 @@ export function PartForm({ kind, start, onDirty, onSave, tools, overlay, childre
       if (isSound) change(filled.draft, name);
       return isSound;
     },
-    replace: (next) => change(toDraft(field, next)),
+    replace: (next) => {
+      const { maker, model } = asObject(draft);
+      change({ ...asObject(toDraft(field, next)), maker, model });
+    },
     goTo: goToField,
   };
   const onFocus = useCallback((event: FocusEvent<HTMLElement>) => {
@@ -143,12 +146,13 @@ export function PartForm({ kind, start, onDirty, onSave, tools, overlay, childre
 
 /** Texts undo themselves; everywhere else in the form the form's own steps are meant. */
 function stepByKey(event: KeyboardEvent, undo: () => void, redo: () => void): void {
-  if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+  const key = event.key.toLowerCase();
+  if (!(event.ctrlKey || event.metaKey) || (key !== 'z' && key !== 'y')) return;
   const isText = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
   event.stopPropagation();
   if (isText) return;
   event.preventDefault();
-  if (event.shiftKey) redo();
+  if (event.shiftKey || key === 'y') redo();
   else undo();
 }
 

@@ -110,6 +110,10 @@ describe('an enclosure from published limits', () => {
       'cooler height 165 + socket and processor',
     );
     await doing(() => button('Build the enclosure').click());
+    // It has no name yet, and nobody makes one up.
+    expect(await saved()).toBeUndefined();
+    await type(field('maker'), 'Quayside');
+    await type(field('model'), 'Breakwater');
     const spec = await saved();
     expect(spec.interior.trayToSide).toMatchObject({ source: 'sheet', value: 180.8558 });
     expect(spec.interior.behindTray).toMatchObject({ source: 'sheet', value: 25 });
