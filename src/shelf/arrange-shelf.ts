@@ -26,31 +26,32 @@ export interface ShelfKnowledge {
   readonly verdicts: ReadonlyMap<string, SeatVerdict>;
 }
 
-export interface ShownShelf {
-  /** All that match, whether they fit or not: what there should be a verdict about. */
-  readonly matching: readonly ShelfEntry[];
-  readonly shown: readonly ShelfEntry[];
+/** All that match, whether they fit or not: what there should be a verdict about. */
+export function matchShelf(
+  entries: readonly ShelfEntry[],
+  { typed, kind, longest, favourites }: Omit<ShelfWish, 'fitting' | 'order'>,
+  remarks: ShelfKnowledge['remarks'],
+): readonly ShelfEntry[] {
+  const isFree = kind === undefined && longest === undefined && !favourites;
+  const narrowed = isFree
+    ? entries
+    : entries.filter(
+        ({ id, spec }) =>
+          (kind === undefined || spec.kind === kind) &&
+          (!favourites || remarks.get(id)?.favourite === true) &&
+          (longest === undefined || longestEdge(spec) <= longest),
+      );
+  return searchShelf(narrowed, typed);
 }
 
+/** Of those that match, what is shown, in the order that is wanted. */
 export function arrangeShelf(
-  entries: readonly ShelfEntry[],
-  { typed, kind, longest, favourites, fitting, order }: ShelfWish,
+  matching: readonly ShelfEntry[],
+  { fitting, order }: Pick<ShelfWish, 'fitting' | 'order'>,
   { remarks, verdicts }: ShelfKnowledge,
-): ShownShelf {
-  const ofKind =
-    kind === undefined && longest === undefined && !favourites
-      ? entries
-      : entries.filter(
-          ({ id, spec }) =>
-            (kind === undefined || spec.kind === kind) &&
-            (!favourites || remarks.get(id)?.favourite === true) &&
-            (longest === undefined || longestEdge(spec) <= longest),
-        );
-  const matching = searchShelf(ofKind, typed);
+): readonly ShelfEntry[] {
   const wanted = fitting ? matching.filter(({ id }) => verdicts.get(id)?.fits === true) : matching;
-  if (order === 'shelf') return { matching, shown: wanted };
-  const figure = figureOf(order, { remarks, verdicts });
-  return { matching, shown: sortedBy(wanted, figure) };
+  return order === 'shelf' ? wanted : sortedBy(wanted, figureOf(order, { remarks, verdicts }));
 }
 
 /** The smallest first; undefined last. */

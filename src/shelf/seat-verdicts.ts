@@ -35,6 +35,8 @@ class SeatWatch {
   private plan: Plan | undefined;
   private selected: string | undefined;
   private wanted: readonly ShelfEntry[] = [];
+  /** Written to in place: copies of tens of thousands, many times a second, would hold the page up. */
+  private shown = new Map<string, ShownVerdict>();
 
   constructor() {
     planStore.subscribe(() => this.follow());
@@ -65,23 +67,22 @@ class SeatWatch {
     if (!isSamePlan) this.plan = plan;
     this.selected = selected;
     if (this.plan) this.client.setQuestion(this.plan, selected);
-    verdictStore.setState(({ verdicts }) => ({ verdicts: this.withStale(verdicts) }));
+    for (const [id, verdict] of this.shown) this.shown.set(id, { ...verdict, fresh: this.known.has(id) });
+    this.show();
     this.client.want(this.open());
   }
 
-  private withStale(verdicts: ReadonlyMap<string, ShownVerdict>): ReadonlyMap<string, ShownVerdict> {
-    const stale = new Map<string, ShownVerdict>();
-    for (const [id, verdict] of verdicts) stale.set(id, { ...verdict, fresh: this.known.has(id) });
-    return stale;
+  private take(found: readonly (readonly [ShelfCandidate, SeatVerdict])[]): void {
+    for (const [{ id, spec }, verdict] of found) {
+      this.known.set(id, { spec, verdict });
+      this.shown.set(id, { ...verdict, fresh: true });
+    }
+    this.show();
   }
 
-  private take(found: readonly (readonly [ShelfCandidate, SeatVerdict])[]): void {
-    for (const [{ id, spec }, verdict] of found) this.known.set(id, { spec, verdict });
-    verdictStore.setState(({ verdicts }) => {
-      const next = new Map(verdicts);
-      for (const [{ id }, verdict] of found) next.set(id, { ...verdict, fresh: true });
-      return { verdicts: next };
-    });
+  /** Whoever shows a verdict looks its own up again. */
+  private show(): void {
+    verdictStore.setState({ verdicts: this.shown });
   }
 }
 
@@ -110,11 +111,26 @@ export function useAllVerdicts(needed: boolean): ReadonlyMap<string, ShownVerdic
       setShown(NONE);
       return undefined;
     }
-    setShown(verdictStore.getState().verdicts);
-    const timer = setInterval(() => setShown(verdictStore.getState().verdicts), FOLLOW_MS);
-    return () => clearInterval(timer);
+    const look = () => setShown(new Map(verdictStore.getState().verdicts));
+    look();
+    return followSlowly(look);
   }, [needed]);
   return shown;
+}
+
+/** Calls back some time after a change, however many there are. Returns a function that ends it. */
+function followSlowly(look: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const unsubscribe = verdictStore.subscribe(() => {
+    timer ??= setTimeout(() => {
+      timer = undefined;
+      look();
+    }, FOLLOW_MS);
+  });
+  return () => {
+    unsubscribe();
+    clearTimeout(timer);
+  };
 }
 
 const NONE: ReadonlyMap<string, ShownVerdict> = new Map();

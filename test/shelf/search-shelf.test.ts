@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type PartSpec, partKinds } from '../../geometry';
-import { arrangeShelf, type ShelfWish } from '../../src/shelf/arrange-shelf';
+import { arrangeShelf, matchShelf, type ShelfWish } from '../../src/shelf/arrange-shelf';
 import { longestEdge } from '../../src/shelf/entry-figures';
 import { searchShelf } from '../../src/shelf/search-shelf';
 import type { ShelfEntry } from '../../src/shelf/shelf-entry';
@@ -85,13 +85,14 @@ describe('arranging the shelf', () => {
     ['gale', { entry: 'gale', price: { amount: 20 }, mass: 200 }],
     ['über', { entry: 'über', price: { amount: 9.5 }, favourite: true }],
   ]);
-  const shown = (wish: Partial<ShelfWish>) =>
-    arrangeShelf(entries, { ...everything, ...wish }, { remarks, verdicts }).shown.map(({ id }) => id);
+  const shown = (change: Partial<ShelfWish>) => {
+    const wish = { ...everything, ...change };
+    return arrangeShelf(matchShelf(entries, wish, remarks), wish, { remarks, verdicts }).map(({ id }) => id);
+  };
 
   test('only what fits: what is not known yet is not claimed to fit', () => {
     expect(shown({ fitting: true })).toEqual(['breeze', 'über']);
-    const { matching } = arrangeShelf(entries, { ...everything, fitting: true }, { remarks, verdicts });
-    expect(matching).toHaveLength(4);
+    expect(matchShelf(entries, everything, remarks)).toHaveLength(4);
   });
 
   test('by gap, either way, what is not known last', () => {

@@ -1,6 +1,6 @@
 /** The shelf: find a part and see how it would sit, drag it into the drawing, or place and replace by a button. */
 import { lazy, Suspense, useDeferredValue, useEffect, useMemo, useState } from 'react';
-import { arrangeShelf, type ShelfWish } from '../../shelf/arrange-shelf';
+import { arrangeShelf, matchShelf, type ShelfWish } from '../../shelf/arrange-shelf';
 import { prepareShelf } from '../../shelf/search-shelf';
 import { useAllVerdicts } from '../../shelf/seat-verdicts';
 import type { ShelfEntry } from '../../shelf/shelf-entry';
@@ -50,10 +50,14 @@ export function ShelfList({ drag }: { readonly drag: ShelfDragPort }) {
   useEffect(() => prepareShelf(entries), [entries]);
   const needsAll = wish.fitting || wish.order === 'tightest' || wish.order === 'most room';
   const verdicts = useAllVerdicts(needsAll);
-  const asked = useDeferredValue(wish);
-  const { matching, shown } = useMemo(
-    () => arrangeShelf(entries, asked, { remarks, verdicts }),
-    [entries, asked, remarks, verdicts],
+  const { typed, kind, longest, favourites, fitting, order } = useDeferredValue(wish);
+  const matching = useMemo(
+    () => matchShelf(entries, { typed, kind, longest, favourites }, remarks),
+    [entries, typed, kind, longest, favourites, remarks],
+  );
+  const shown = useMemo(
+    () => arrangeShelf(matching, { fitting, order }, { remarks, verdicts }),
+    [matching, fitting, order, remarks, verdicts],
   );
   return (
     <div className="shelf">
