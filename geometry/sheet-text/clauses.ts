@@ -103,6 +103,10 @@ export function clausesOf(label: Label, items: readonly Item[]): readonly Clause
     if (clauses.length >= MOST_CLAUSES) break;
     const own = labelOf(piece.items.filter((item) => !isFigure(item)));
     if (!piece.isLabel && piece.items.some(isTelling)) {
+      // '(fan 15 mm included)': a condition that is not understood makes its figure not understood.
+      const before = clauses.at(-1);
+      if (piece.isBracketed && !own.isKnown && before)
+        clauses[clauses.length - 1] = { ...before, isKnown: false };
       const isFirst = clauses.length === 0;
       const clause = clauseOf(
         underHeading(isListed && own.atoms.some(isSubject) ? withoutSubjects(base) : base, own),

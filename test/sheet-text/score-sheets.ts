@@ -17,7 +17,7 @@ const valueSchema = z.union([
 const truthSchema = z.strictObject({
   kind: z.enum(partKinds),
   language: z.string(),
-  set: z.enum(['dev', 'held-out', 'second held-out']),
+  set: z.enum(['dev', 'held-out', 'second held-out', 'third held-out']),
   /** What the sheet states beyond doubt, by field. */
   values: z.record(z.string(), valueSchema),
   /** Fields the sheet says something about that has to be asked. */
