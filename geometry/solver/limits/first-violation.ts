@@ -113,9 +113,10 @@ function violationAlong(
       const slope = (faceDistance(motion.stepped, from, to, axis, up) - now) / motion.step;
       // A named gap is the limit of a dimension only where the dimension changes that gap.
       if (isGap && Math.abs(slope) < STILL) return undefined;
-      const least = isGap ? wanted : slack - CONTACT_TOLERANCE_MM;
+      const isAcross = along !== undefined && along.axis !== axis;
+      const least = isGap ? wanted : (isAcross ? slack : 0) - CONTACT_TOLERANCE_MM;
       if (narrow(interval, now, slope, least, axis, up)) continue;
-      return !isGap && Math.abs(slope) < STILL && now < BESIDE_MM ? 'beside' : undefined;
+      return isAcross && Math.abs(slope) < STILL && now < BESIDE_MM ? 'beside' : undefined;
     }
   }
   if (interval.to <= HERE_MM || interval.from === Number.NEGATIVE_INFINITY) return undefined;

@@ -61,7 +61,7 @@ function besideValues(limit: FoundLimit, sense: Sense, own: number): readonly nu
 function mayFace(scene: VariedScene, violation: Violation): boolean {
   return ([0, 1, 2] as const).every((axis) =>
     [true, false].every((up) => {
-      if (axis === violation.axis) return true;
+      if (axis === violation.axis && up === violation.up) return true;
       return leastOf(wanderingOf(scene, { ...violation, axis, up })) < -CONTACT_TOLERANCE_MM;
     }),
   );

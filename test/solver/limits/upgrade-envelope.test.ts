@@ -47,6 +47,17 @@ describe('upgrade envelope', () => {
     expect(slot?.limits).toEqual([]);
   });
 
+  it('promises for certain a little less than by the sheet, never nothing where bands are small', () => {
+    const limits = envelope.flatMap(({ limits: ofMount }) => ofMount).filter(({ steps }) => steps.length > 0);
+    expect(limits.length).toBeGreaterThan(20);
+    for (const { title, steps, withTolerance = Number.NaN } of limits) {
+      const byTheSheet = steps[0]?.value ?? Number.NaN;
+      expect(withTolerance, title).toBeLessThan(byTheSheet);
+      // All bands of the demo plan together are a few mm; an adapter plate that comes to face the card takes 23 mm.
+      expect(withTolerance, title).toBeGreaterThan(byTheSheet - 25);
+    }
+  });
+
   const bounded = envelope.filter(({ filledBy, limits }) => filledBy === undefined && limits.length > 0);
 
   it.each(bounded.map((row) => [row.label, row] as const))(
