@@ -4,7 +4,6 @@ import { type PartKind, type PartSpec, type Problem, partKinds } from '../../geo
 import { planDatabase } from '../store/plan-database';
 import type { PutResult } from '../store/plan-library';
 import { type Remarks, type StoredPart, storedPartSchema } from '../store/stored-records';
-import { type MergedParts, mergeInto, undoMerge } from './duplicates';
 import {
   addOwnParts,
   changeStoredPart,
@@ -169,23 +168,4 @@ export async function restoreOwnParts(dropped: DroppedParts): Promise<void> {
 export async function remark(entry: string, edit: (before: Remarks) => Remarks): Promise<void> {
   showRemarks(entry, await changeRemarks(entry, edit));
   tellOtherShelves([entry]);
-}
-
-/** Makes one entry of several: own parts give way to `kept`, which takes over what was remarked on them. */
-export async function mergeEntries(kept: string, ids: readonly string[]): Promise<MergedParts> {
-  const merged = await mergeInto(kept, ids);
-  await followNews({ entries: [kept, ...ids].filter(isOwn) });
-  showRemarks(kept, await findRemarks(kept));
-  tellOtherShelves(undefined);
-  return merged;
-}
-
-export async function takeMergeBack(merged: MergedParts): Promise<void> {
-  await undoMerge(merged);
-  await reloadOwnShelf();
-  tellOtherShelves(undefined);
-}
-
-function isOwn(id: string): boolean {
-  return shelfStore.getState().entries.some((entry) => entry.own && entry.id === id);
 }

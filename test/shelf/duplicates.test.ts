@@ -3,17 +3,11 @@ import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { PartSpec, PlanPart } from '../../geometry';
 import { findDuplicates, mergeRemarks } from '../../src/shelf/duplicates';
+import { mergeEntries, takeMergeBack } from '../../src/shelf/merge-entries';
 import { findPhoto, keepPhoto, sizeWithin } from '../../src/shelf/photos';
 import { entryOfPart, findShelfChange, takeOverFromShelf } from '../../src/shelf/shelf-change';
 import type { ShelfEntry } from '../../src/shelf/shelf-entry';
-import {
-  changeOwnPart,
-  keepOwnPart,
-  mergeEntries,
-  remark,
-  shelfStore,
-  takeMergeBack,
-} from '../../src/shelf/shelf-store';
+import { changeOwnPart, keepOwnPart, remark, shelfStore } from '../../src/shelf/shelf-store';
 import { differencesOf, isSameSpec } from '../../src/shelf/spec-differences';
 import { findUses } from '../../src/shelf/where-used';
 import { closePlanDatabase, planDatabase } from '../../src/store/plan-database';

@@ -10,10 +10,13 @@ import { PartFindings } from './part-findings';
 import { PlacementFields } from './placement-fields';
 import { ReplaceSelect } from './replace-select';
 import { RoomRound } from './room-round';
-import { ShelfChangeNote } from './shelf-change-note';
 
 const EditPartDialog = lazy(() =>
   import('../part-editor/edit-part-dialog').then((module) => ({ default: module.EditPartDialog })),
+);
+
+const ShelfChangeNote = lazy(() =>
+  import('./shelf-change-note').then((module) => ({ default: module.ShelfChangeNote })),
 );
 
 export function PartDetails({ part }: { readonly part: PlacedPart }) {
@@ -48,7 +51,11 @@ export function PartDetails({ part }: { readonly part: PlacedPart }) {
             </button>
           </div>
           <ReplaceSelect part={part} shelfId={stored.shelf} />
-          <ShelfChangeNote id={id} part={stored} />
+          {stored.shelf !== undefined && (
+            <Suspense>
+              <ShelfChangeNote id={id} part={stored} />
+            </Suspense>
+          )}
         </>
       )}
       <PartFindings id={id} title="To settle" weights={['fault', 'caution']} />

@@ -2,8 +2,8 @@
 import { useMemo, useState } from 'react';
 import { type DuplicateGroup, findDuplicates } from '../../shelf/duplicates';
 import { keyDimension } from '../../shelf/key-dimension';
+import { mergeEntries, takeMergeBack } from '../../shelf/merge-entries';
 import type { ShelfEntry } from '../../shelf/shelf-entry';
-import { mergeEntries, takeMergeBack } from '../../shelf/shelf-store';
 import { differencesOf } from '../../shelf/spec-differences';
 import { useShelf } from '../../shelf/use-shelf';
 import { announce } from '../../store/status-store';
