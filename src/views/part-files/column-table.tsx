@@ -1,4 +1,5 @@
 /** Which column is which field: matched by the words of the header, and changeable. */
+import { useMemo, useState } from 'react';
 import { kindName, type PartKind, partKinds } from '../../../geometry';
 import type { TableLook } from '../../shelf/part-files/read-table';
 import { leavesOf } from '../../shelf/part-files/spec-leaves';
@@ -38,7 +39,7 @@ const PLACES = [0, 1, 2, 3];
 export function ColumnTable({ look, plan, recalled, onPlan, onKind }: ColumnTableProps) {
   const { columns, kind } = plan;
   const matched = columns.filter(({ path }) => path !== undefined).length;
-  const choices = fieldChoices(kind);
+  const choices = useMemo(() => fieldChoices(kind), [kind]);
   const change = (index: number, column: Column) => onPlan({ ...plan, columns: columns.with(index, column) });
   return (
     <div className="file-columns">
@@ -98,20 +99,7 @@ export function ColumnTable({ look, plan, recalled, onPlan, onKind }: ColumnTabl
                 <th scope="row">{column.header || `column ${index + 1}`}</th>
                 <td>{look.sample[0]?.[index]?.slice(0, 40)}</td>
                 <td>
-                  <select
-                    className="select"
-                    aria-label={`Field of ${column.header}`}
-                    value={column.path ?? ''}
-                    onChange={(event) => change(index, { ...column, path: event.target.value || undefined })}
-                  >
-                    <option value="">not used</option>
-                    {column.path !== undefined && !choices.has(column.path) && <option>{column.path}</option>}
-                    {[...choices].map(([path, title]) => (
-                      <option key={path} value={path}>
-                        {title}
-                      </option>
-                    ))}
-                  </select>
+                  <FieldSelect column={column} choices={choices} onChange={(next) => change(index, next)} />
                 </td>
                 <td>
                   <select
@@ -135,6 +123,40 @@ export function ColumnTable({ look, plan, recalled, onPlan, onKind }: ColumnTabl
         </table>
       </div>
     </div>
+  );
+}
+
+interface FieldSelectProps {
+  readonly column: Column;
+  readonly choices: ReadonlyMap<string, string>;
+  readonly onChange: (column: Column) => void;
+}
+
+/** Hundreds of fields for hundreds of columns are too much for a page: they are listed where a person looks. */
+function FieldSelect({ column, choices, onChange }: FieldSelectProps) {
+  const [isListed, setListed] = useState(false);
+  const { path, header } = column;
+  const list = () => setListed(true);
+  return (
+    <select
+      className="select"
+      aria-label={`Field of ${header}`}
+      value={path ?? ''}
+      onFocus={list}
+      onPointerEnter={list}
+      onChange={(event) => onChange({ ...column, path: event.target.value || undefined })}
+    >
+      <option value="">not used</option>
+      {path !== undefined && !(isListed && choices.has(path)) && (
+        <option value={path}>{choices.get(path) ?? path}</option>
+      )}
+      {isListed &&
+        [...choices].map(([one, title]) => (
+          <option key={one} value={one}>
+            {title}
+          </option>
+        ))}
+    </select>
   );
 }
 
