@@ -50,7 +50,7 @@ test('an enclosure from published limits: built, a fan seat added and dragged, k
   await dialog.getByRole('button', { name: 'Undo in the form' }).click();
   await expect(seat).toHaveAttribute('aria-label', before ?? '');
   // A dimension leads to its field.
-  await dialog.getByRole('button', { name: /^Interior, inner height, .*: go to its field/ }).click();
+  await dialog.getByRole('button', { name: /^Interior, inner height, .*: go to its field/ }).press('Enter');
   await expect(dialog.getByRole('textbox', { name: /^Inner height/ }).first()).toBeFocused();
   await dialog.getByRole('textbox', { name: /^Maker/ }).fill('Quayside');
   await dialog.getByRole('textbox', { name: /^Model/ }).fill('Breakwater 30');
