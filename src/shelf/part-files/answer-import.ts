@@ -1,6 +1,6 @@
 /** The work on a part file, step by step; runs in the worker, or in a test without one. */
 import { whyNotSaved } from '../../store/plan-database';
-import { addOwnParts, readOwnParts, takeOwnParts } from '../own-parts';
+import { addOwnParts, forgetOwnParts, readOwnParts } from '../own-parts';
 import { fileLimits } from './file-limits';
 import type { ImportReply, ImportReport, ImportRequest } from './import-request';
 import { type FileReading, readPartFile, refusedFile, tooLarge, writePartFile } from './part-file';
@@ -67,9 +67,9 @@ export class ImportSession {
   }
 
   private async undo(): Promise<ImportReply> {
-    const { parts } = await takeOwnParts(this.kept);
+    const count = await forgetOwnParts(this.kept);
     this.kept = [];
-    return { type: 'undone', count: parts.length };
+    return { type: 'undone', count };
   }
 
   private share(share: number): void {
