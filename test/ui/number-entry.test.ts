@@ -3,7 +3,7 @@ import { all, create } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { readNumberEntry } from '../../src/ui/number-entry';
 
-const math = create(all);
+const math = create(all ?? {});
 
 const readingOf = (text: string, isLength = true): number => {
   const entry = readNumberEntry(text, isLength);
