@@ -78,7 +78,7 @@ describe('the sheet of the demo plan', () => {
     expect(place(/Fit drive 1$/)).toBeLessThan(place(/Fit the sink/));
     const drive = stepOf(host, /Fit drive 1$/).textContent ?? '';
     expect(drive).toMatch(/Tilted in .*; on the bench, on the board\./);
-    expect(drive).toMatch(/1 × M2 x 3/);
+    expect(drive).toMatch(/1 × M2 × 3/);
     expect(drive).toMatch(/precision screwdriver/);
     expect(drive).toMatch(/Why now.*before the sink/);
     expect(drive).toMatch(/Check.*pushed in as far as it goes/);
