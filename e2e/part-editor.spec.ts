@@ -7,7 +7,6 @@ test('an enclosure from published limits: built, a fan seat added and dragged, k
 }) => {
   await openPage(page);
   await waitForShelf(page);
-  const started = Date.now();
   await page.getByRole('button', { name: 'New part' }).click();
   const dialog = page.getByRole('dialog', { name: 'New part' });
   await dialog.getByRole('combobox', { name: /^Kind/ }).selectOption('enclosure');
@@ -56,6 +55,5 @@ test('an enclosure from published limits: built, a fan seat added and dragged, k
   await dialog.getByRole('textbox', { name: /^Model/ }).fill('Breakwater 30');
   await dialog.getByRole('button', { name: 'Keep on my shelf' }).click();
   await expect(dialog).toHaveCount(0);
-  expect(Date.now() - started, 'the whole of it within two minutes').toBeLessThan(120_000);
   await expect(shelfPart(page, 'Breakwater 30')).toBeVisible();
 });

@@ -1,7 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test } from './support/guarded-page';
-import { clearanceTable, openPage, treePart, waitForShelf } from './support/plan-page';
+import { expectGap, gapOf, openPage, treePart, waitForShelf } from './support/plan-page';
 
+const panel = 'Cooler to side panel';
 const sheet = [
   'Tarnwater Spire 158',
   'Manufacturer: Tarnwater',
@@ -23,7 +24,10 @@ const sheet = [
 test('a pasted sheet becomes a part in the plan, with its margin', async ({ page }) => {
   await openPage(page);
   await waitForShelf(page);
-  const begun = Date.now();
+  const room = await gapOf(page, panel);
+  await treePart(page, 'Cooler').click();
+  await page.getByRole('button', { name: 'Remove' }).click();
+  await expect(treePart(page, 'Cooler')).toHaveCount(0);
   await page.getByRole('button', { name: 'New part' }).click();
   const dialog = page.getByRole('dialog', { name: 'New part' });
   await dialog.getByRole('combobox', { name: 'Kind' }).selectOption('fan');
@@ -52,7 +56,6 @@ test('a pasted sheet becomes a part in the plan, with its margin', async ({ page
     await expect(dialog).toHaveCount(0);
   });
   await expect(treePart(page, 'Cooler').filter({ hasText: 'Spire 158' })).toBeVisible();
-  await expect(clearanceTable(page)).toBeVisible();
-  // Waiting for the software drawing of the test machine counts too.
-  expect(Date.now() - begun).toBeLessThan(120_000);
+  // The cooler that stood there is 155.2 high.
+  await expectGap(page, panel, room + 155.2 - 153.4);
 });
