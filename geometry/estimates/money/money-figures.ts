@@ -136,10 +136,7 @@ export function moneyFigures(plan: Plan, scene: Scene, today?: string): readonly
           {
             ...shared,
             id: 'money quote days',
-            title:
-              daysLeft(last, today) < 0
-                ? `Quote ran out on ${last}, days ago`
-                : `Quote good until ${last}, days left`,
+            title: `Days left of the quote, good until ${last}`,
             unit: 'days',
             value: daysLeft(last, today),
             formula: 'Last day less today.',

@@ -42,6 +42,13 @@ export const standingWords: Readonly<Record<Standing, string>> = {
   'no limit': '',
 };
 
+/** ' Outside its limit: Lifting index from the floor.', so that a mark never stands beside a line that looks well. */
+export function outsideWords(estimates: readonly Estimate[]): string {
+  const titles = estimates.filter(({ standing }) => standing === 'not met').map(({ title }) => title);
+  if (titles.length === 0) return '';
+  return ` Outside ${titles.length === 1 ? 'its limit' : 'their limits'}: ${titles.join('; ')}.`;
+}
+
 /** '402 W'; 'unknown' where there is no value. */
 export function valueText({ value, unit }: Estimate, currency: string): string {
   return value === undefined ? 'unknown' : `${writeValue(value, unit)}${unitName(unit, currency)}`;

@@ -4,7 +4,7 @@ import type { Estimate, Plan } from '../../../geometry';
 import { FitMark, type Tone } from '../../ui/fit-mark';
 import { keepUnits } from '../../ui/numbers';
 import type { EstimatesAnswer } from '../../workers/estimates-request';
-import { missingPlugs, topicLine, wishesLine } from './estimate-words';
+import { missingPlugs, outsideWords, topicLine, wishesLine } from './estimate-words';
 import { FigureDetails } from './figure-details';
 import { RankingTable, StrongestTable } from './topics/ranking-table';
 import { type TopicId, TopicPictures } from './topics/topic-pictures';
@@ -43,7 +43,7 @@ export function EstimatesSheet({ answer, plan }: EstimatesSheetProps) {
           <TopicRow
             key={topic}
             name={name}
-            line={`${topicLine(topics[topic], topics)}${topic === 'power' ? missing : ''}`}
+            line={`${topicLine(topics[topic], topics)}${outsideWords(topics[topic].estimates)}${topic === 'power' ? missing : ''}`}
             mark={
               topic === 'power' && missing !== ''
                 ? { tone: 'interference', word: 'A plug is missing' }

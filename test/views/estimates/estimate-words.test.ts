@@ -5,6 +5,7 @@ import {
   effectText,
   inputText,
   missingPlugs,
+  outsideWords,
   topicLine,
   valueText,
   wishesLine,
@@ -42,6 +43,18 @@ const topicsWhere = (air: Estimate) => {
     money: empty('money'),
   };
 };
+
+describe('what lies outside its limit', () => {
+  test('is named beside the answer of its topic, and nothing else is', () => {
+    const late: Estimate = { ...figure, title: 'Days left of the quote', standing: 'not met' };
+    const near: Estimate = { ...figure, title: 'Total', standing: 'perhaps' };
+    expect(outsideWords([figure, near])).toBe('');
+    expect(outsideWords([near, late])).toBe(' Outside its limit: Days left of the quote.');
+    expect(outsideWords([late, { ...late, title: 'Total' }])).toBe(
+      ' Outside their limits: Days left of the quote; Total.',
+    );
+  });
+});
 
 describe('a figure in words', () => {
   test('stands with its unit and its band, and is called an estimate', () => {
