@@ -20,7 +20,7 @@ import {
   makersAirDensity,
   standardDensity,
 } from '../../../geometry/standards/standard-atmosphere';
-import { digit, type OutsideCheck } from './outside-check';
+import { digit, type OutsideCheck, checkRow as row } from './outside-check';
 
 const FAHRENHEIT = 1.8;
 const makers = 'fan makers: "Establishing cooling requirements: air flow vs pressure"';
@@ -29,21 +29,6 @@ const article = 'an enclosure article that divides watts by 1.08 degrees C; know
 export function airChecks(): readonly OutsideCheck[] {
   const perKelvin = 1 / (makersAirDensity.value * airSpecificHeat.value * CFM);
   const ratio = standardDensity(1500) / standardDensity(0);
-  const row = (
-    source: string,
-    what: string,
-    unit: string,
-    published: number,
-    ours: number,
-    within: number,
-  ) => ({
-    source,
-    what,
-    unit,
-    published,
-    ours,
-    within,
-  });
   return [
     row(makers, 'constant in degrees C', 'CFM K/W', 1.757, perKelvin, digit(3)),
     row(makers, 'constant in degrees F', 'CFM F/W', 3.163, perKelvin * FAHRENHEIT, digit(3)),

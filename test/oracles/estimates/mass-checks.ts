@@ -2,7 +2,7 @@ import { cantileverDroop, PROP_SHARE, stripMoment } from '../../../geometry/esti
 import { centreOfMass } from '../../../geometry/estimates/mass/centre-of-mass';
 import { footLoads, hangAngle, type Stand, tippingOf } from '../../../geometry/estimates/mass/standing';
 import { recommendedWeightLimit } from '../../../geometry/standards/lifting-equation';
-import { digit, type OutsideCheck } from './outside-check';
+import { digit, type OutsideCheck, checkRow as row } from './outside-check';
 
 const square: Stand = {
   contacts: [
@@ -36,21 +36,6 @@ export function massChecks(): readonly OutsideCheck[] {
   const plate = 69_000 * stripMoment(111, 2);
   const load = 1.6 * 9.81 * (220 / 320);
   const edge = footLoads(square, [0, 99, 100], 100);
-  const row = (
-    source: string,
-    what: string,
-    unit: string,
-    published: number,
-    ours: number,
-    within: number,
-  ) => ({
-    source,
-    what,
-    unit,
-    published,
-    ours,
-    within,
-  });
   return [
     row(textbook, 'centre, x', '', 29 / 15, whole?.at[0] ?? Number.NaN, 1e-12),
     row(textbook, 'centre, y', '', 1, whole?.at[1] ?? Number.NaN, 1e-12),

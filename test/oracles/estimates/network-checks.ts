@@ -2,7 +2,7 @@ import { CUBIC_METRES_PER_SECOND_PER_CFM as CFM } from '../../../geometry/estima
 import { curvesInSeries, straightCurve } from '../../../geometry/estimates/air/fan-curve';
 import type { AirLink } from '../../../geometry/estimates/air/link-law';
 import { type NetworkSolution, solveNetwork } from '../../../geometry/estimates/air/solve-network';
-import { digit, type OutsideCheck } from './outside-check';
+import { digit, type OutsideCheck, checkRow as row } from './outside-check';
 
 const DENSITY = 1.2;
 /** The fan of the worked examples: 19.6 Pa shut off, 60 CFM free, a straight line. */
@@ -27,21 +27,6 @@ const closed = 'closed form';
 const duty = 'a distributor’s article on fan and system curves';
 
 export function networkChecks(): readonly OutsideCheck[] {
-  const row = (
-    source: string,
-    what: string,
-    unit: string,
-    published: number,
-    ours: number,
-    within: number,
-  ) => ({
-    source,
-    what,
-    unit,
-    published,
-    ours,
-    within,
-  });
   const one = solved(2, [
     { from: 0, to: 1, ...system, fan },
     { from: 1, to: 0, ...wide },

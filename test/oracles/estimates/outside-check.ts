@@ -21,3 +21,15 @@ export function agrees({ published, ours, within, knownWrong }: OutsideCheck): b
   const apart = Math.abs(ours - published);
   return knownWrong ? apart > within : apart <= within;
 }
+
+/** A check whose difference has to stay within an allowance, in the unit given. */
+export function checkRow(
+  source: string,
+  what: string,
+  unit: string,
+  published: number,
+  ours: number,
+  within: number,
+): OutsideCheck {
+  return { source, what, unit, published, ours, within };
+}

@@ -3,7 +3,7 @@ import { certifiedPoints, inputPower, lossShare } from '../../../geometry/estima
 import { effectiveLoad } from '../../../geometry/estimates/power/excursions';
 import { contactDrop, leadDrop, sharedCurrents } from '../../../geometry/estimates/power/lead-laws';
 import { wireArea, wireResistance } from '../../../geometry/standards/copper-wire';
-import { digit, type OutsideCheck } from './outside-check';
+import { digit, type OutsideCheck, checkRow as row } from './outside-check';
 
 const guide = 'supply design guide, document 336521';
 const wires = 'two wire tables';
@@ -11,21 +11,6 @@ const wires = 'two wire tables';
 export function powerChecks(): readonly OutsideCheck[] {
   const { continuous, peak } = classCurrents(125);
   const shared = sharedCurrents(50, [15, 15, 15, 15, 15, 8]);
-  const row = (
-    source: string,
-    what: string,
-    unit: string,
-    published: number,
-    ours: number,
-    within: number,
-  ) => ({
-    source,
-    what,
-    unit,
-    published,
-    ours,
-    within,
-  });
   return [
     row(`${guide}, table 2-1`, 'a 125 W class for long, times 11.2 V', 'W', 291, continuous * 11.2, 0.5),
     row(`${guide}, table 2-1`, 'its peak', 'W', 437, peak * 11.2, 0.5),
