@@ -1,10 +1,10 @@
 import fc from 'fast-check';
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { describe, expect, it } from 'vitest';
 import { CUBIC_METRES_PER_SECOND_PER_CFM as CFM } from '../../../geometry/estimates/air/air-laws';
 import { curvesInSeries, curveThrough, straightCurve } from '../../../geometry/estimates/air/fan-curve';
 import { type AirLink, differenceAt, flowAt, openingLaw } from '../../../geometry/estimates/air/link-law';
 import { type NetworkSolution, solveNetwork } from '../../../geometry/estimates/air/solve-network';
+import { generalPressures } from '../../oracles/estimates/general-solver';
 
 const DENSITY = 1.2;
 /** The fan of the worked examples: 19.6 Pa shut off, 60 CFM free, a straight line. */
@@ -204,45 +204,6 @@ const anyNetwork = fc
     ],
   }));
 
-/** Pressures of the inner nodes by the general solver, from a start beside the answer; undefined when it gives up. */
-function generalAnswer(
-  nodes: number,
-  links: readonly AirLink[],
-  near: Float64Array,
-): readonly number[] | undefined {
-  const netOf = (inner: ArrayLike<number>, node: number): number => {
-    const at = (one: number) => (one === 0 ? 0 : (inner[one - 1] ?? 0));
-    return links.reduce((sum, link) => {
-      if (link.from !== node && link.to !== node) return sum;
-      const flow = flowAt(link, at(link.from) - at(link.to));
-      return sum + (link.from === node ? flow : -flow);
-    }, 0);
-  };
-  // Points beyond the nodes only make it willing: it wants more points than unknowns.
-  const x = Array.from({ length: nodes + 1 }, (_, i) => i);
-  try {
-    const { parameterValues } = levenbergMarquardt(
-      { x, y: x.map(() => 0) },
-      (inner) => (node) => (node >= 1 && node < nodes ? 1e3 * netOf(inner, node) : 0),
-      {
-        initialValues: Array.from(near.slice(1), (pressure, i) => pressure * 0.7 + 0.1 * (i + 1)),
-        maxIterations: 300,
-        errorTolerance: 1e-18,
-        gradientDifference: 1e-6,
-        centralDifference: true,
-        damping: 1e-2,
-      },
-    );
-    const through = links.reduce((sum, link) => sum + Math.abs(flowAt(link, 1)), 0);
-    const balanced = x
-      .slice(1, nodes)
-      .every((node) => Math.abs(netOf(parameterValues, node)) < 1e-8 * through);
-    return balanced ? parameterValues : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
 describe('any network', () => {
   it('balances at every node to 1e-9 and gives every link the difference it needs', () => {
     fc.assert(
@@ -279,7 +240,7 @@ describe('any network', () => {
     let compared = 0;
     for (const { nodes, links } of networks) {
       const own = solved(nodes, links);
-      const found = generalAnswer(nodes, links, own.pressures);
+      const found = generalPressures(nodes, links, own.pressures);
       if (found === undefined) continue;
       compared++;
       found.forEach((pressure, i) => {

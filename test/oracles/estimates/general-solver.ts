@@ -68,8 +68,8 @@ export function compareSolvers(seed = 7): SolverComparison {
   return { compared, worst, largest };
 }
 
-/** Pressures of the inner nodes from a start beside the answer; undefined when the solver gives up. */
-function generalPressures(
+/** Pressures of the inner nodes by the general solver, from a start beside the answer; undefined when the solver gives up. */
+export function generalPressures(
   nodes: number,
   links: readonly AirLink[],
   near: Float64Array,
